@@ -1,0 +1,42 @@
+import type { Translator } from './braille/translator.js'
+import { readDrawing } from './drawing/read.js'
+import { judge } from './judge/judge.js'
+import { measurer } from './measure/measurer.js'
+import { recognise, type RecogniseOptions } from './recognise/recognise.js'
+import { makeReport } from './report/make.js'
+import type { Report } from './report/schema.js'
+import { combine } from './sign/combine.js'
+import type { SignDescription } from './sign/description.js'
+import { describe } from './sign/describe.js'
+import { findStandards } from './standards/catalogue.js'
+
+/** One question: a drawing, a description or both, and the standards to hold the sign against. */
+export interface CheckInput {
+  drawing?: Uint8Array
+  sign?: SignDescription
+  /** Ids, optionally pinned to a revision: `us-ada-2010` or `us-ada-2010@1`. */
+  standards: string[]
+  options: CheckOptions
+}
+
+export interface CheckOptions extends RecogniseOptions {
+  /** Millimetres per user unit, for a drawing that has no scale. */
+  scale?: number
+  decisionRule: 'simple' | 'guarded'
+  unitSystem: 'printed' | 'both'
+  language: 'en'
+}
+
+/**
+ * The whole way of the data. Pure: the same input, standards and translator give the same report.
+ * @throws {Refusal} when the input cannot be judged at all.
+ */
+export function check(input: CheckInput, translator: Translator): Report {
+  const standards = findStandards(input.standards)
+  const drawn = input.drawing && recognise(readDrawing(input.drawing, input.options), input.options, translator)
+  const described = input.sign && describe(input.sign, translator)
+  const sign = combine(drawn, described)
+  const measure = measurer(sign, translator)
+  const judgements = standards.map((standard) => judge(standard, sign, measure, input.options))
+  return makeReport({ input, sign, standards, judgements, translator })
+}

@@ -1,0 +1,92 @@
+import type { Box } from '../geometry/box.js'
+import type { Contour } from '../geometry/outline.js'
+import type { Matrix } from '../geometry/matrix.js'
+
+/**
+ * A drawing after everything that is SVG has been resolved: units, viewBox, transforms, references, styles. All lengths are
+ * millimetres from the top left corner of the viewport, x to the right, y down. Shapes are in paint order.
+ */
+export interface Drawing {
+  viewport: { width: number; height: number }
+  /** Millimetres per CSS px or user unit that was applied to the root, and where it came from. */
+  scale: { millimetresPerUnit: number; from: 'units' | 'css-px' | 'option' }
+  shapes: Shape[]
+  texts: DrawnText[]
+  /** What stands in the drawing but was not understood or is not looked at, with what it may have been hiding. */
+  ignored: IgnoredElement[]
+  assumptions: { about: string; text: string }[]
+}
+
+/** Where in the file an element stands. */
+export interface Source {
+  id?: string
+  line: number
+  column: number
+}
+
+export interface Labels {
+  /** The nearest `data-part` of the element or an ancestor. */
+  dataPart?: string
+  /** Ids, classes and layer names, the element's own first, then each ancestor's. */
+  names: string[]
+}
+
+/** One painted shape. A shape that paints nothing (no fill, no stroke, not displayed) is not listed. */
+export interface Shape {
+  contours: Contour[]
+  fill?: Paint
+  fillRule: 'nonzero' | 'evenodd'
+  stroke?: Stroke
+  source: Source
+  labels: Labels
+  /** Exact when the element is a circle (or an ellipse or arc that the transform leaves circular). */
+  circle?: { x: number; y: number; radius: number }
+  box: Box
+}
+
+/** sRGB components 0 to 1 and the opacity that is left after all group opacities; undefined colour: not understood. */
+export interface Paint {
+  rgb?: [number, number, number]
+  opacity: number
+  /** The paint as written, for messages. */
+  written: string
+}
+
+export interface Stroke extends Paint {
+  /** In millimetres, after the transform (geometric mean when the scale is unequal). */
+  width: number
+  linecap: 'butt' | 'round' | 'square'
+  linejoin: 'miter' | 'round' | 'bevel'
+  dashed: boolean
+}
+
+/** A run of live text with one style: characters, not outlines. */
+export interface DrawnText {
+  text: string
+  /** Maps the run's own coordinates (y down, origin at the start of the baseline, font-size units of 1) to millimetres. */
+  matrix: Matrix
+  /** In the run's user units before `matrix` is applied; height in mm is fontSize times the matrix's scale. */
+  fontSize: number
+  fontFamilies: string[]
+  fontStyle: string
+  fontWeight: number
+  letterSpacing: number
+  textAnchor: 'start' | 'middle' | 'end'
+  /** Absolute start of each character where the file fixes it (x, y, dx, dy lists), in user units; else undefined. */
+  positions: ({ x?: number; y?: number; dx?: number; dy?: number; rotate?: number } | undefined)[]
+  /** Things in the markup that change the layout and are not carried out (textLength, textPath, writing-mode …). */
+  unsupported: string[]
+  fill?: Paint
+  source: Source
+  labels: Labels
+  /** Position among `shapes` in paint order: this many shapes were painted before. */
+  after: number
+}
+
+export interface IgnoredElement {
+  source: Source
+  why: string
+  /** What it may have been, if it had been understood. Empty: certainly nothing that is judged. */
+  couldBe: ('braille' | 'lettering' | 'pictogram' | 'border' | 'colour')[]
+  box?: Box
+}

@@ -1,0 +1,43 @@
+import type { Point } from './point.js'
+
+/** An axis-parallel box: its left and top edge and its size, in millimetres. */
+export interface Box {
+  x: number
+  y: number
+  width: number
+  height: number
+}
+
+/** The smallest box round all points; undefined for no points. */
+export function boxOfPoints(points: Iterable<Point>): Box | undefined {
+  let left = Infinity
+  let top = Infinity
+  let right = -Infinity
+  let bottom = -Infinity
+  for (const { x, y } of points) {
+    if (x < left) left = x
+    if (x > right) right = x
+    if (y < top) top = y
+    if (y > bottom) bottom = y
+  }
+  return left <= right ? { x: left, y: top, width: right - left, height: bottom - top } : undefined
+}
+
+/** The smallest box round all boxes; undefined for none. */
+export function unionOfBoxes(boxes: Iterable<Box | undefined>): Box | undefined {
+  const corners: Point[] = []
+  for (const b of boxes) if (b) corners.push({ x: b.x, y: b.y }, { x: b.x + b.width, y: b.y + b.height })
+  return boxOfPoints(corners)
+}
+
+export const centreOfBox = (b: Box): Point => ({ x: b.x + b.width / 2, y: b.y + b.height / 2 })
+
+/** Whether `inner` lies within `outer`, give or take `slack` millimetres. */
+export const boxContains = (outer: Box, inner: Box, slack = 0): boolean =>
+  inner.x >= outer.x - slack &&
+  inner.y >= outer.y - slack &&
+  inner.x + inner.width <= outer.x + outer.width + slack &&
+  inner.y + inner.height <= outer.y + outer.height + slack
+
+export const boxesOverlap = (a: Box, b: Box): boolean =>
+  a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height && b.y < a.y + a.height

@@ -1,0 +1,38 @@
+import type { Place, WhyUnknown } from '../sign/sign.js'
+
+/** One value of a quantity at one place of the sign. */
+export interface Observation {
+  /** Millimetres, a ratio, a kind from an enumeration, or a plain yes or no. `value` is the mean where it stands for several. */
+  value: number | string | boolean
+  min?: number
+  max?: number
+  count?: number
+  /** Standard uncertainty, same unit. */
+  uncertainty?: number
+  basis: 'declared' | 'drawn' | 'measured'
+  instrument?: string
+  places: Place[]
+  /** Other quantities that the limit of this observation depends on, e.g. `strokeThickness` in mm. */
+  context?: Record<string, number | string | boolean>
+  /** Said in the finding beside the value, e.g. what the cells read and what the letters say. */
+  remark?: string
+}
+
+/** A value that could not be had, why, and what would decide it. */
+export interface Gap {
+  reason: WhyUnknown
+  why: string
+  places: Place[]
+  /** What a client could add to the description. */
+  ask?: { pointer: string; ask: string; unit?: 'mm' | 'ratio'; choices?: string[] }
+}
+
+/** All that is known of one quantity on one sign. No observation and no gap: the sign has nothing to measure it on. */
+export interface Measurement {
+  quantity: string
+  unit: 'mm' | 'ratio' | 'kind' | 'truth'
+  /** How it was measured, for people. */
+  method: string
+  observations: Observation[]
+  gaps: Gap[]
+}

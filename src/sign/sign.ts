@@ -1,0 +1,249 @@
+import type { Box } from '../geometry/box.js'
+import type { Polyline } from '../geometry/outline.js'
+import type { Point } from '../geometry/point.js'
+
+/**
+ * The one model that a drawing and a sign description both become. Everything after it knows only this. Lengths are
+ * millimetres, x to the right and y down from the panel's top left corner (or the drawing's, when no panel is known).
+ * Every field that a requirement may ask for is a `Fact`: known with its origin, or unknown with the reason.
+ */
+export interface Sign {
+  mark?: string
+  use: Use
+  panel: Panel
+  lettering: Lettering[]
+  braille: BrailleBlock[]
+  pictograms: Pictogram[]
+  borders: Border[]
+  /** Words that may keep their capital sign in braille; undefined when nobody said. */
+  properNames?: string[]
+  installation: Installation
+  measured: MeasuredQuantity[]
+  /** What was seen but not understood: what depends on it is undetermined, never failed. */
+  unread: Unread[]
+  assumptions: Assumption[]
+  ignored: Ignored[]
+}
+
+export const USES = [
+  'permanent-room',
+  'exit-door',
+  'elevator-landing',
+  'elevator-car-control',
+  'directional',
+  'informational',
+  'parking',
+  'transit-station',
+  'symbol-of-accessibility',
+  'temporary',
+  'occupant-name',
+  'directory',
+  'gift',
+] as const
+export type Use = (typeof USES)[number]
+
+export const PARTS = ['raised', 'visual', 'both'] as const
+/** `raised`: read by touch; `visual`: read by sight; `both`: one set of characters for both. */
+export type LetteringPart = (typeof PARTS)[number]
+
+export const SECTIONS = ['straight', 'bevelled', 'rounded', 'other'] as const
+export const DOT_SHAPES = ['domed', 'rounded', 'flat', 'pointed'] as const
+export const FINISHES = ['non-glare', 'matte', 'eggshell', 'satin', 'glossy'] as const
+export const STYLES = ['sans-serif', 'serif', 'italic', 'oblique', 'script', 'decorative', 'unusual'] as const
+export const SIDES = [
+  'latch',
+  'hinge',
+  'inactive-leaf',
+  'right-of-double-doors',
+  'nearest-adjacent-wall',
+  'on-door-push-side',
+] as const
+export const SWINGS = ['toward-reader', 'away', 'sliding', 'none'] as const
+export const APPROACHES = ['interior', 'exterior'] as const
+export const BRAILLE_CODES = ['ueb-contracted', 'ueb-uncontracted'] as const
+
+export type Section = (typeof SECTIONS)[number]
+export type DotShape = (typeof DOT_SHAPES)[number]
+export type Finish = (typeof FINISHES)[number]
+export type TypefaceStyle = (typeof STYLES)[number]
+export type Side = (typeof SIDES)[number]
+export type Swing = (typeof SWINGS)[number]
+export type Approach = (typeof APPROACHES)[number]
+export type BrailleCode = (typeof BRAILLE_CODES)[number]
+
+/** Where a value comes from: said by the client, or taken from the drawing's geometry. */
+export type Basis = 'declared' | 'drawn'
+
+export interface Known<T> {
+  value: T
+  basis: Basis
+  /** For a value that stands for several: the extremes and how many. `value` is then the mean or the fit. */
+  min?: T
+  max?: T
+  count?: number
+  /** Standard uncertainty of `value` (one standard deviation), in the value's unit. */
+  uncertainty?: number
+  /** How it was got, for people. */
+  method?: string
+  /** Elements that show the extremes, when they are not the whole part. */
+  places?: Place[]
+}
+
+export type WhyUnknown = 'missing-fact' | 'needs-judgement' | 'unreadable' | 'limit-reached'
+
+export interface Unknown {
+  unknown: WhyUnknown
+  /** One sentence for people. */
+  why: string
+}
+
+export type Fact<T> = Known<T> | Unknown
+
+export const isKnown = <T>(fact: Fact<T> | undefined): fact is Known<T> => fact !== undefined && 'value' in fact
+export const declared = <T>(value: T): Known<T> => ({ value, basis: 'declared' })
+export const missing = (why = 'not given'): Unknown => ({ unknown: 'missing-fact', why })
+
+/** Where a thing is: on the sign, in the client's description, in the client's drawing. */
+export interface Place {
+  /** A path of our own: `panel`, `lettering/0`, `lettering/0/line/1`, `braille/0/line/0/cell/3`, `installation`. */
+  element: string
+  box?: Box
+  /** JSON Pointer into the request body, when the thing was described. */
+  pointer?: string
+  source?: { id?: string; line: number; column: number }
+}
+
+/** A colour by its reflectance; `css` when it was given or drawn as an sRGB colour. */
+export interface Colour {
+  css?: string
+  /** Relative luminance Y, 0 to 1 (WCAG 2.2 definition), or LRV / 100 when the colour was given by its LRV. */
+  luminance: number
+}
+
+export interface Panel {
+  place: Place
+  width: Fact<number>
+  height: Fact<number>
+  finish: Fact<Finish>
+  colour: Fact<Colour>
+}
+
+export interface Lettering {
+  place: Place
+  part: LetteringPart
+  text: Fact<string>
+  lines: LetteringLine[]
+  family?: string
+  style: Fact<TypefaceStyle>
+  /** Width of O over height of I. */
+  characterProportion: Fact<number>
+  characterHeight: Fact<number>
+  strokeThickness: Fact<number>
+  relief: Fact<number>
+  section: Fact<Section>
+  /** Least distance between the outlines of neighbouring characters; `min` and `max` over the pairs. */
+  characterSpacing: Fact<number>
+  characterSpacingAtBase: Fact<number>
+  /** Distance of successive baselines; undefined when there is one line. */
+  baselineSpacing?: Fact<number>
+  finish: Fact<Finish>
+  colour: Fact<Colour>
+  /** What is behind the characters. */
+  background: Fact<Colour>
+}
+
+export interface LetteringLine {
+  place: Place
+  text: Fact<string>
+  /** Left end of the baseline. */
+  baseline: Fact<Point>
+  /** Filled contours of the characters as closed polylines, when drawn. Empty for a description. */
+  outlines: Polyline[]
+}
+
+export interface BrailleBlock {
+  place: Place
+  lines: BrailleLine[]
+  /** The code that the description declares, if any. */
+  code?: BrailleCode
+  dotBaseDiameter: Fact<number>
+  dotHeight: Fact<number>
+  dotShape: Fact<DotShape>
+  dotSpacing: Fact<number>
+  cellSpacing: Fact<number>
+  /** Undefined when there is one line. */
+  lineSpacing?: Fact<number>
+  /** Degrees, clockwise as seen, from the drawing's x axis to the reading direction. */
+  rotation: number
+  /** Drawn for reading from the other side (the back of clear sheet). */
+  mirrored: boolean
+}
+
+export interface BrailleLine {
+  place: Place
+  /** Unicode braille, U+2800 for a blank cell. */
+  cells: Fact<string>
+  /** The print text that these cells say, only when translating it forward gives the same cells. */
+  text?: string
+  /** Dot centres, when their places are known (drawn, or computed from a described origin). */
+  dots: Point[]
+  /** Middle of the row of dots 3 and 6 at the line's left end, when known. */
+  baseline: Fact<Point>
+}
+
+export interface Pictogram {
+  place: Place
+  meaning?: string
+  /** The field: the whole background area set apart for the pictogram. */
+  field: Fact<Box>
+  colour: Fact<Colour>
+  fieldColour: Fact<Colour>
+  finish: Fact<Finish>
+}
+
+export interface Border {
+  place: Place
+  /** Outer edge. */
+  box: Box
+  width: Fact<number>
+  raised: Fact<boolean>
+  /** Contours as closed polylines when drawn; else empty and the border is the frame of `box`, `width` thick. */
+  outlines: Polyline[]
+}
+
+export interface Installation {
+  panelBottomHeight: Fact<number>
+  side: Fact<Side>
+  approach: Fact<Approach>
+  viewingDistance: Fact<number>
+  leafWidth: Fact<number>
+  swing: Fact<Swing>
+  latchToTextCentre: Fact<number>
+}
+
+export interface MeasuredQuantity {
+  quantity: string
+  /** In millimetres, or as a ratio. */
+  values: number[]
+  /** k = 2, same unit as the values. */
+  expandedUncertainty?: number
+  instrument?: string
+  place: Place
+}
+
+export interface Unread {
+  place: Place
+  why: string
+  couldBe: ('braille' | 'lettering' | 'pictogram' | 'border' | 'colour')[]
+}
+
+export interface Assumption {
+  /** One word for what was assumed: `scale`, `part`, `panel`, `use`, `conflict` … */
+  about: string
+  text: string
+}
+
+export interface Ignored {
+  source: { id?: string; line: number; column: number }
+  why: string
+}
