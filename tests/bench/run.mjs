@@ -1,0 +1,88 @@
+// npm run bench [-- --quick]: how fast a check is, as ratios against peers in this same run. Prints a table, asserts nothing.
+import autocannon from 'autocannon'
+import Fastify from 'fastify'
+import { serializerCompiler, validatorCompiler } from 'fastify-type-provider-zod'
+import { Resvg } from '@resvg/resvg-js'
+import { readFileSync } from 'node:fs'
+import { optimize } from 'svgo'
+import { createTranslator } from '../../dist/braille/engine.js'
+import { check } from '../../dist/check.js'
+import { CheckRequest } from '../../dist/service/requests.js'
+import { buildService } from '../../dist/service/service.js'
+import { fieldOfDots, signOfBytes } from './drawings.mjs'
+import { row, timeInTurns } from './measure.mjs'
+
+const quick = process.argv.includes('--quick')
+const turns = quick ? { rounds: 7, warmup: 5 } : { rounds: 41, warmup: 20 }
+const options = { use: 'permanent-room', decisionRule: 'simple', unitSystem: 'printed', language: 'en' }
+const standards = ['us-ada-2010']
+const translator = createTranslator()
+const lines = [row('what', 0, 'goal', 'medians').replace('   0.00', '  ratio')]
+
+// 1. A drawing of 40 KB, from bytes to report, against reading and writing the same file.
+const drawing = signOfBytes(40_000)
+const bytes = Buffer.from(drawing)
+const whole = await timeInTurns(
+  {
+    check: () => check({ drawing: bytes, standards, options }, translator),
+    svgo: () => optimize(drawing, { plugins: [] }),
+    resvg: () => new Resvg(drawing, { font: { loadSystemFonts: false } }),
+  },
+  turns,
+)
+const ms = (t) => `${t.median.toFixed(2)} ms (${t.least.toFixed(2)} to ${t.most.toFixed(2)})`
+lines.push(row(`check of ${(bytes.length / 1000).toFixed(0)} KB / svgo parse and write`, whole.check.median / whole.svgo.median, '<= 2', `${ms(whole.check)} / ${ms(whole.svgo)}`))
+lines.push(row('the same / resvg tree', whole.check.median / whole.resvg.median, '', `${ms(whole.check)} / ${ms(whole.resvg)}`))
+
+// 2. Growth with the number of dots: time for n dots over time for 1,000, against n / 1,000.
+const counts = quick ? [1_000, 10_000] : [1_000, 10_000, 100_000]
+const fields = Object.fromEntries(counts.map((n) => [n, Buffer.from(fieldOfDots(n))]))
+const { LIMITS } = await import('../../dist/drawing/limits.js')
+const { readDrawing } = await import('../../dist/drawing/read.js')
+const { recognise } = await import('../../dist/recognise/recognise.js')
+const growth = {}
+for (const n of counts) {
+  // Above the service's own limits of size the bench reads with wider ones; the code is the same.
+  const wide = { ...LIMITS, bytes: Infinity, elements: Infinity }
+  const t = await timeInTurns({ run: () => recognise(readDrawing(fields[n], {}, wide), options, translator) }, { rounds: n > 50_000 ? 3 : 7, warmup: 2 })
+  growth[n] = t.run.median
+}
+for (const n of counts.slice(1)) {
+  lines.push(row(`${n} dots: time per dot / that of 1,000 dots`, growth[n] / growth[1_000] / (n / 1_000), '<= 1.5', `${growth[n].toFixed(1)} ms / ${growth[1_000].toFixed(1)} ms`))
+}
+
+// 3. A JSON check over HTTP, against a route that validates the same body and answers nothing. Every request differs.
+const example = JSON.parse(readFileSync(new URL('./sign.json', import.meta.url), 'utf8'))
+const load = async (url) => {
+  let n = 0
+  const requests = [
+    {
+      method: 'POST',
+      path: '/v1/checks',
+      headers: { 'content-type': 'application/json' },
+      setupRequest: (r) => ({ ...r, body: JSON.stringify({ ...example, sign: { ...example.sign, mark: `K-${n++}` } }) }),
+    },
+  ]
+  const result = await autocannon({ url, connections: 8, duration: quick ? 3 : 8, requests })
+  if (result.non2xx > 0) throw new Error(`${result.non2xx} answers were not 2xx`)
+  return result.requests.average
+}
+const empty = Fastify({ logger: false })
+empty.setValidatorCompiler(validatorCompiler)
+empty.setSerializerCompiler(serializerCompiler)
+empty.post('/v1/checks', { schema: { body: CheckRequest } }, async () => '')
+await empty.listen({ port: 0, host: '127.0.0.1' })
+const service = await buildService({ logLevel: 'silent', translator, workerFile: new URL('../../dist/service/worker.js', import.meta.url) })
+await service.listen({ port: 0, host: '127.0.0.1' })
+const at = (app) => `http://127.0.0.1:${app.server.address().port}`
+const rates = { empty: [], check: [] }
+for (let i = 0; i < (quick ? 1 : 3); i++) {
+  rates.empty.push(await load(at(empty)))
+  rates.check.push(await load(at(service)))
+}
+const best = (list) => Math.max(...list)
+lines.push(row('JSON checks per second / empty route, same body and schema', best(rates.check) / best(rates.empty), '>= 0.5', `${best(rates.check).toFixed(0)}/s / ${best(rates.empty).toFixed(0)}/s`))
+await empty.close()
+await service.close()
+
+console.log(lines.join('\n'))

@@ -1,0 +1,99 @@
+import { readFileSync, readdirSync } from 'node:fs'
+import { dirname, join, relative, resolve } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import ts from 'typescript'
+import { describe, expect, it } from 'vitest'
+
+/** The walls of the house (DEVELOPERS.md), read off the imports themselves. */
+
+const root = fileURLToPath(new URL('../src', import.meta.url))
+
+interface SourceFile {
+  path: string
+  folder: string
+  text: string
+  /** Paths below src/ of our own files that it imports. */
+  ours: string[]
+  /** Names of packages and node modules that it imports. */
+  foreign: string[]
+}
+
+const files: SourceFile[] = readdirSync(root, { recursive: true, encoding: 'utf8' })
+  .filter((path) => path.endsWith('.ts'))
+  .map((path) => {
+    const text = readFileSync(join(root, path), 'utf8')
+    const imports = ts.preProcessFile(text).importedFiles.map((f) => f.fileName)
+    const ours = imports.filter((i) => i.startsWith('.')).map((i) => relative(root, resolve(dirname(join(root, path)), i)))
+    return { path, folder: folderOf(path), text, ours, foreign: imports.filter((i) => !i.startsWith('.')) }
+  })
+
+function folderOf(path: string): string {
+  return path.includes('/') ? path.slice(0, path.indexOf('/')) : '.'
+}
+
+/** Which folders each folder may import from, besides itself. `.` stands for files directly in src/. */
+const MAY_IMPORT: Record<string, string[]> = {
+  geometry: [],
+  sign: ['geometry', 'braille', '.'],
+  braille: ['geometry', 'sign', 'standards', '.'],
+  standards: ['sign', '.'],
+  drawing: ['geometry', '.'],
+  recognise: ['geometry', 'sign', 'drawing', 'braille', '.'],
+  measure: ['geometry', 'sign', 'braille', '.'],
+  judge: ['geometry', 'sign', 'measure', 'standards', '.'],
+  report: ['geometry', 'sign', 'braille', 'measure', 'standards', 'judge', '.'],
+}
+/** The files directly in src/ that a folder of the core may import. */
+const SHARED_FILES = ['refusal.js', 'version.js', 'check.js']
+const OUTER = ['service', '.']
+
+const core = files.filter((f) => f.folder in MAY_IMPORT)
+
+describe('the walls between the folders', () => {
+  it('sees the files that it judges', () => {
+    for (const folder of Object.keys(MAY_IMPORT)) expect(core.filter((f) => f.folder === folder).length, folder).toBeGreaterThan(0)
+    expect(core.flatMap((f) => f.ours).length).toBeGreaterThan(50)
+  })
+
+  it.each(core.map((f) => [f.path, f] as const))('%s imports only what its folder may', (_, file) => {
+    for (const target of file.ours) {
+      const folder = folderOf(target)
+      if (folder === '.') expect(SHARED_FILES, `${file.path} imports ${target}`).toContain(target)
+      if (folder !== file.folder) expect(MAY_IMPORT[file.folder], `${file.path} imports ${target}`).toContain(folder)
+    }
+  })
+
+  it('check.ts is imported from the core for its types only', () => {
+    for (const file of core) {
+      for (const line of file.text.split('\n').filter((l) => /from '\.\.?\/(\.\.\/)?check\.js'/.test(l))) {
+        expect(line, file.path).toMatch(/^import type/)
+      }
+    }
+  })
+
+  it('every folder is either core or outer', () => {
+    for (const file of files) expect([...Object.keys(MAY_IMPORT), ...OUTER], file.path).toContain(file.folder)
+  })
+})
+
+describe('what only one folder may know', () => {
+  const only = (folder: string, packages: RegExp) => {
+    for (const file of files) {
+      for (const name of file.foreign.filter((n) => packages.test(n))) expect(file.folder, `${file.path} imports ${name}`).toBe(folder)
+    }
+  }
+  it('SVG: drawing/', () => only('drawing', /^(saxes|svg-parser|svgpath|css-tree|css-select)$/))
+  it('the braille engine: braille/', () => only('braille', /^liblouis/))
+  it('HTTP and processes: service/ and the mains', () => {
+    for (const file of core) expect(file.foreign.filter((n) => /fastify|pino|piscina|^node:(http|net|worker_threads|child_process|process)$/.test(n)), file.path).toEqual([])
+  })
+})
+
+describe('the core is pure', () => {
+  /** These two read data files that ship inside packages: font outlines and braille tables. */
+  const READS_SHIPPED_DATA = ['recognise/fonts.ts', 'braille/engine.ts', 'braille/louis.ts', 'braille/loader.ts']
+  it.each(core.map((f) => [f.path, f] as const))('%s has no clock, no randomness, no environment, no files', (path, file) => {
+    expect(file.text).not.toMatch(/\bMath\.random\b|\bDate\.now\b|\bnew Date\b|\bperformance\.now\b|\bprocess\.env\b/)
+    if (!READS_SHIPPED_DATA.includes(path)) expect(file.foreign.filter((n) => /^node:(fs|os|path|module)/.test(n))).toEqual([])
+  })
+})
