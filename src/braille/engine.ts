@@ -1,0 +1,115 @@
+import type { BrailleCode } from '../sign/sign.js'
+import { BLANK, cellWords, isCells, tidyCells } from './cells.js'
+import { loadLouis, type Louis } from './louis.js'
+import { PASSAGE, repairPassages } from './passages.js'
+import { nameOf, preparePrint } from './print.js'
+import { readCells } from './reading.js'
+import { TranslationError, type Translator } from './translator.js'
+
+const TABLES: Record<BrailleCode, string> = {
+  'ueb-contracted': 'en-ueb-g2.ctb',
+  'ueb-uncontracted': 'en-ueb-g1.ctb',
+}
+const MAX_CELLS = 4000
+const MAX_REMEMBERED = 5000
+
+/**
+ * What the engine must get right before it is trusted. The strings are ours; the cells follow The Rules of Unified
+ * English Braille, 2nd edition 2013: 10.4 (ea, ing), 6.1 (numbers), 8.3 and 8.5 (capital letter and passage),
+ * 6.5 (grade 1 sign before a letter that would read as a digit) and 5.2 (a letter that stands alone).
+ */
+const SELF_TEST: readonly (readonly [text: string, code: BrailleCode, cells: string])[] = [
+  ['reading room 204', 'ueb-contracted', '⠗⠂⠙⠬⠀⠗⠕⠕⠍⠀⠼⠃⠚⠙'],
+  ['reading room 204', 'ueb-uncontracted', '⠗⠑⠁⠙⠊⠝⠛⠀⠗⠕⠕⠍⠀⠼⠃⠚⠙'],
+  ['Theater B', 'ueb-contracted', '⠠⠮⠁⠞⠻⠀⠰⠠⠃'],
+  ['ROOM 204B WEST WING', 'ueb-contracted', '⠠⠠⠠⠗⠕⠕⠍⠀⠼⠃⠚⠙⠰⠃⠀⠺⠑⠌⠀⠺⠬⠠⠄'],
+]
+
+/**
+ * The translator on liblouis. Loading takes a few tenths of a second; make one for each process or thread.
+ * @throws {Error} when the engine cannot be loaded or does not pass its self-test.
+ */
+export function createTranslator(): Translator {
+  const louis = loadLouis()
+  const cellsOf = remember((text: string, code) => translate(louis, text, code))
+  const textOf = remember((cells: string, code) => readBack(louis, cellsOf, cells, code))
+  const translator: Translator = {
+    identity: {
+      engine: 'liblouis',
+      version: louis.version,
+      tables: { ...TABLES },
+      digest: `sha256-${louis.digestOf(Object.values(TABLES))}`,
+    },
+    toCells: (text, code) => cellsOf(preparePrint(text), code),
+    toText: (cells, code) => textOf(tidyCells(cells), code),
+  }
+  for (const [text, code, cells] of SELF_TEST) {
+    const got = translator.toCells(text, code)
+    if (got !== cells) throw new Error(`The braille engine writes “${text}” (${code}) as ${got}; right is ${cells}.`)
+  }
+  return translator
+}
+
+function translate(louis: Louis, text: string, code: BrailleCode): string {
+  if (text === '') return ''
+  const cells = rawCells(louis, text, code)
+  if (!isCells(cells)) throw new TranslationError(refusal(louis, text, code))
+  if (!cells.includes(PASSAGE)) return cells
+  const repaired = repairPassages(cells, rawCells(louis, text.toLowerCase(), code))
+  return repaired ?? wordByWord(louis, text, code)
+}
+
+/** The engine's output with its blanks as blank cells; empty for a text that it refuses. */
+function rawCells(louis: Louis, text: string, code: BrailleCode): string {
+  const output = louis.translate(TABLES[code], text)
+  if (output === undefined) throw new TranslationError(`The text “${text}” cannot be translated to braille.`)
+  return output.replaceAll(' ', BLANK)
+}
+
+/** Each word by itself, so without a passage: right, if longer, where a passage cannot be proved. */
+const wordByWord = (louis: Louis, text: string, code: BrailleCode): string =>
+  text
+    .split(' ')
+    .map((word) => rawCells(louis, word, code))
+    .join(BLANK)
+
+function refusal(louis: Louis, text: string, code: BrailleCode): string {
+  const unknown = Array.from(text).find((character) => !isCells(rawCells(louis, character, code)))
+  return unknown === undefined
+    ? `The text “${text}” has no six-dot braille translation.`
+    : `The character ${nameOf(unknown)} has no braille in the tables of this service.`
+}
+
+function readBack(
+  louis: Louis,
+  cellsOf: (text: string, code: BrailleCode) => string,
+  cells: string,
+  code: BrailleCode,
+): string | undefined {
+  if (cells === '' || cells.length > MAX_CELLS || !isCells(cells)) return undefined
+  return readCells(cells, {
+    forward: (text) => {
+      try {
+        return cellsOf(preparePrint(text), code)
+      } catch (error) {
+        if (error instanceof TranslationError) return undefined
+        throw error
+      }
+    },
+    back: (some) => louis.backTranslate(TABLES[code], cellWords(some).join(BLANK)),
+  })
+}
+
+/** Keeps the last answers: the same few texts are asked for again and again while one sign is checked. */
+function remember<T>(answer: (input: string, code: BrailleCode) => T): (input: string, code: BrailleCode) => T {
+  const known = new Map<string, T>()
+  return (input, code) => {
+    const key = `${code} ${input}`
+    const before = known.get(key)
+    if (before !== undefined || known.has(key)) return before as T
+    const value = answer(input, code)
+    if (known.size >= MAX_REMEMBERED) for (const oldest of known.keys()) if (known.delete(oldest)) break
+    known.set(key, value)
+    return value
+  }
+}
