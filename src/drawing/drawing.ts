@@ -41,6 +41,7 @@ export interface Shape {
   labels: Labels
   /** Exact when the element is a circle (or an ellipse or arc that the transform leaves circular). */
   circle?: { x: number; y: number; radius: number }
+  /** Round the contours themselves: half a painted stroke is not included. */
   box: Box
 }
 
@@ -63,7 +64,10 @@ export interface Stroke extends Paint {
 /** A run of live text with one style: characters, not outlines. */
 export interface DrawnText {
   text: string
-  /** Maps the run's own coordinates (y down, origin at the start of the baseline, font-size units of 1) to millimetres. */
+  /**
+   * Maps the user space in which the run stands (y down) to millimetres. `positions`, `fontSize` and `letterSpacing` are in
+   * that user space; the baseline runs along its x axis.
+   */
   matrix: Matrix
   /** In the run's user units before `matrix` is applied; height in mm is fontSize times the matrix's scale. */
   fontSize: number
@@ -72,10 +76,16 @@ export interface DrawnText {
   fontWeight: number
   letterSpacing: number
   textAnchor: 'start' | 'middle' | 'end'
-  /** Absolute start of each character where the file fixes it (x, y, dx, dy lists), in user units; else undefined. */
+  /**
+   * One entry for each UTF-16 unit of `text`: the absolute start of the character where the file fixes it (x, y, dx, dy
+   * lists), in user units; else undefined. The first character of a run always has its `y`, all shifts included; it has its
+   * `x` unless the run goes on where the run before it in the same text ended. `dx` is given only where `x` is not known.
+   */
   positions: ({ x?: number; y?: number; dx?: number; dy?: number; rotate?: number } | undefined)[]
   /** Things in the markup that change the layout and are not carried out (textLength, textPath, writing-mode …). */
   unsupported: string[]
+  /** The run goes on after the run before it in `texts`: its start depends on how wide that one is. */
+  continues?: boolean
   fill?: Paint
   source: Source
   labels: Labels
