@@ -131,6 +131,8 @@ export interface Panel {
 export interface Lettering {
   place: Place
   part: LetteringPart
+  /** The client did not say which part it is: a drawing that says otherwise wins without a conflict. */
+  partAssumed?: boolean
   text: Fact<string>
   lines: LetteringLine[]
   family?: string

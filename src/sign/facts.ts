@@ -1,0 +1,31 @@
+import type { Box } from '../geometry/box.js'
+import type { Point } from '../geometry/point.js'
+import { toColour, type ColourDescription } from './colour.js'
+import type { BoxDescription } from './description.js'
+import { toMillimetres, type Length, type Unit } from './length.js'
+import { declared, missing, type Colour, type Fact } from './sign.js'
+
+/** Turns what a client wrote into facts of the model: lengths in millimetres, what is absent as missing. */
+export class Facts {
+  constructor(readonly units: Unit) {}
+
+  length = (written: Length | undefined): Fact<number> =>
+    written === undefined ? missing() : declared(toMillimetres(written, this.units))
+
+  kind = <T>(written: T | undefined): Fact<T> => (written === undefined ? missing() : declared(written))
+
+  colour = (written: ColourDescription | undefined): Fact<Colour> =>
+    written === undefined ? missing() : declared(toColour(written))
+
+  point = (written: { x: Length; y: Length } | undefined): Fact<Point> =>
+    written === undefined
+      ? missing()
+      : declared({ x: toMillimetres(written.x, this.units), y: toMillimetres(written.y, this.units) })
+
+  box = ({ x, y, width, height }: BoxDescription): Box => ({
+    x: toMillimetres(x, this.units),
+    y: toMillimetres(y, this.units),
+    width: toMillimetres(width, this.units),
+    height: toMillimetres(height, this.units),
+  })
+}
