@@ -10,9 +10,9 @@ import { spell } from './spelling.js'
  */
 export interface Directions {
   /** Print to cells; undefined for a text that cannot be translated. */
-  forward(text: string): string | undefined
+  forward: (text: string) => string | undefined
   /** The engine's guess at the print. */
-  back(cells: string): string | undefined
+  back: (cells: string) => string | undefined
 }
 
 const MAX_CANDIDATES = 32
