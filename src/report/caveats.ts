@@ -1,0 +1,79 @@
+import type { Sign } from '../sign/sign.js'
+import type { Finding, ReportStage } from './finding-schema.js'
+import { stagesOf } from './verdicts.js'
+
+/** What a reader must know before relying on a report. */
+
+const ALWAYS = [
+  'This report is not a certification and not legal advice.',
+  'State and local codes may be stricter than the standards named here.',
+  'The authority having jurisdiction decides, and work that needs a licence is decided by those who hold it.',
+  'Only what is listed here was looked at. Nothing is said about durability, sharp edges, fixing or the right place for the sign in a building, unless a finding says so.',
+]
+
+const LIFE_SAFETY =
+  'Exit and other life-safety signs are also subject to building and fire codes that are not checked here; have them approved before they are made.'
+
+const GIFT =
+  'No code asks for anything of a gift. Its geometry and wording are held against the standard as a measure of good braille and lettering only.'
+
+const DECLARED: Record<ReportStage, string> = {
+  drawing: 'The drawing stage passes on declared values alone: nothing was taken from a drawing or measured.',
+  product: 'The product stage passes on declared values alone: nothing was measured on the finished product.',
+  site: 'The site stage passes on declared values alone: nothing was measured on site.',
+}
+
+/** The confidences that a reader must be told of, with what they mean. */
+const DOUBTS: [Finding['citation']['confidence'], string][] = [
+  ['secondary', 'was read in a secondary source, not in the standard itself'],
+  ['our-reading', 'is our reading of a clause that gives no number or leaves it open'],
+  ['memory', 'was written from memory and not read in a source'],
+  ['conflict', 'is given differently by different sources'],
+]
+
+interface CaveatInput {
+  sign: Sign
+  findings: readonly Finding[]
+  decisionRule: 'simple' | 'guarded'
+}
+
+/** The caveats of a report, the general ones first. */
+export function caveatsOf({ sign, findings, decisionRule }: CaveatInput): string[] {
+  return [
+    ...ALWAYS,
+    ...(sign.use === 'exit-door' ? [LIFE_SAFETY] : []),
+    ...(sign.use === 'gift' ? [GIFT] : []),
+    ...declaredStages(findings).map((stage) => DECLARED[stage]),
+    ...doubts(findings),
+    ...unread(sign),
+    ruleLine(decisionRule),
+  ]
+}
+
+function declaredStages(findings: readonly Finding[]): ReportStage[] {
+  const stages = stagesOf(findings)
+  return (['drawing', 'product', 'site'] as const).filter((stage) => {
+    if (stages[stage] !== 'pass') return false
+    const passes = findings.filter((f) => f.stage === stage && f.force === 'shall' && f.verdict === 'pass')
+    return passes.every((f) => f.measured === null || f.measured.basis === 'declared')
+  })
+}
+
+function doubts(findings: readonly Finding[]): string[] {
+  const used = findings.filter((f) => f.verdict !== 'not-applicable')
+  return DOUBTS.flatMap(([confidence, meaning]) => {
+    const rows = used.filter((f) => f.citation.confidence === confidence).map((f) => f.requirement)
+    return rows.length === 0 ? [] : [`What this report uses of the following ${meaning}: ${rows.join(', ')}.`]
+  })
+}
+
+function unread({ unread }: Sign): string[] {
+  if (unread.length === 0) return []
+  const parts = unread.length === 1 ? 'One part of the sign was' : `${unread.length} parts of the sign were`
+  return [`${parts} seen but not understood; what depends on them was left undecided.`]
+}
+
+const ruleLine = (rule: 'simple' | 'guarded'): string =>
+  rule === 'simple'
+    ? 'Values were judged as they stand, without regard to their uncertainty (simple decision rule): near a limit a pass may be wrong.'
+    : 'A value within its expanded uncertainty (k = 2) of a limit was left undecided (guarded decision rule).'

@@ -1,0 +1,151 @@
+import type { Finding } from './finding-schema.js'
+import { code, html, isolated, NOTHING, type Content, type Html } from './html-tag.js'
+import type { Numbered } from './numbering.js'
+import { placeWords } from './place-words.js'
+import type { Report } from './schema.js'
+import { FORCE_WORDS, REASON_WORDS, STAGE_WORDS } from './words.js'
+
+/** The parts of the page that list findings: what is wrong, what is undecided, what passed. */
+
+const MOST_PLACES_TOLD = 10
+
+/** A table with a caption and a head, in a region that scrolls by keyboard where it is too wide. */
+export function table(caption: string, heads: string[], rows: Content[]): Html {
+  return html`<div class="scroll" tabindex="0" role="group" aria-label="${caption}">
+    <table>
+      <caption>
+        ${caption}
+      </caption>
+      <thead>
+        <tr>
+          ${heads.map((head) => html`<th scope="col">${head}</th>`)}
+        </tr>
+      </thead>
+      <tbody>
+        ${rows}
+      </tbody>
+    </table>
+  </div>`
+}
+
+const numberMark = (number: number, open: boolean): Html =>
+  html`<span class="number${open ? ' open' : ''}">${open ? `? ${number}` : number}</span>`
+
+/** Every failing finding: the clause, what was found, what is allowed, what to change it to, where. */
+export function wrongSection(failing: readonly Numbered[]): Html {
+  if (failing.length === 0) return html`<p>Nothing that was looked at fails.</p>`
+  return html`${failing.map(({ number, finding }) => failure(number, finding))}`
+}
+
+function failure(number: number, finding: Finding): Html {
+  const advice = finding.force !== 'shall'
+  return html`<article class="finding${advice ? ' advice' : ''}" id="finding-${number}">
+    <h3>
+      ${numberMark(number, false)} ${finding.clause} ${finding.title}
+      <span class="fail">✗ ${advice ? `Not met (${FORCE_WORDS[finding.force]})` : 'Fails'}</span>
+    </h3>
+    <dl>
+      <dt>Found</dt>
+      <dd>${isolated(finding.message)}</dd>
+      <dt>Allowed</dt>
+      <dd>${finding.limit.printed}</dd>
+      ${
+        finding.remedy
+          ? html`<dt>Change</dt>
+              <dd class="change">${isolated(finding.remedy.text)}</dd>`
+          : NOTHING
+      }
+      <dt>Where</dt>
+      <dd>${where(finding)}</dd>
+      ${
+        finding.measured
+          ? html`<dt>How it was got</dt>
+              <dd>${basis(finding.measured.basis)}: ${finding.measured.method}</dd>`
+          : NOTHING
+      }
+      <dt>What is asked</dt>
+      <dd>${finding.asks}</dd>
+      <dt>Evidence</dt>
+      <dd>${STAGE_WORDS[finding.stage]}</dd>
+      <dt>Requirement</dt>
+      <dd>${code(finding.requirement)}</dd>
+    </dl>
+  </article>`
+}
+
+const BASIS = { declared: 'Declared in the description', drawn: 'Taken from the drawing', measured: 'Measured' }
+const basis = (kind: keyof typeof BASIS): string => BASIS[kind]
+
+function where({ where, whereTotal }: Finding): Html {
+  if (where.length === 0) return html`The whole sign.`
+  const told = where.slice(0, MOST_PLACES_TOLD)
+  const more = whereTotal - told.length
+  return html`<ul>
+    ${told.map((place) => html`<li>${isolated(placeWords(place))}</li>`)}${more > 0 ? html`<li>and ${more} more</li>` : NOTHING}
+  </ul>`
+}
+
+/** What is undecided and what would decide it, as a form to print and fill in. */
+export function undecidedSection(report: Report, undecided: readonly Numbered[]): Html {
+  if (undecided.length === 0) return html`<p>Nothing is left undecided.</p>`
+  const how = new Map(report.toMeasure.map((item) => [item.requirement, item.how]))
+  const rows = undecided.map(
+    ({ number, finding }) =>
+      html`<tr id="finding-${number}">
+        <th scope="row">
+          ${numberMark(number, true)} ${finding.clause}
+          ${finding.title}${finding.force === 'shall' ? '' : ` (${FORCE_WORDS[finding.force]})`}
+        </th>
+        <td>
+          ${finding.reason ? html`<span class="undetermined">? ${REASON_WORDS[finding.reason]}</span>. ` : NOTHING}${isolated(finding.message)}
+        </td>
+        <td>${how.get(finding.requirement) ?? 'Add what is missing to the request, or have a person judge it.'}</td>
+        <td>${finding.limit.printed}</td>
+        <td><span class="hidden">To be filled in</span><span class="blank"></span></td>
+      </tr>`,
+  )
+  return html`${table('Undecided, and what would decide it', ['Requirement', 'Why', 'How to decide it', 'Allowed', 'Found'], rows)}
+    ${questions(report)}
+    <p>Measured with: <span class="hidden">to be filled in</span><span class="blank"></span></p>
+    <p>By, on: <span class="hidden">to be filled in</span><span class="blank"></span></p>`
+}
+
+function questions({ questions }: Report): Html {
+  if (questions.length === 0) return NOTHING
+  const rows = questions.map(
+    (q) =>
+      html`<tr>
+        <th scope="row">${isolated(q.ask)}</th>
+        <td>
+          ${q.choices ? q.choices.join(', ') : q.unit === 'mm' ? 'millimetres' : q.unit === 'ratio' ? 'ratio' : 'text'}
+        </td>
+        <td>${code(q.pointer)}</td>
+        <td>${q.decides.length}</td>
+      </tr>`,
+  )
+  return html`<h3>Facts that would help</h3>
+    ${table('Facts to add to the request', ['Question', 'Answer in', 'Where in the request', 'Requirements it helps to decide'], rows)}`
+}
+
+/** What passed and what does not apply, folded away. */
+export function restSection(report: Report): Html {
+  const of = (verdict: Finding['verdict']) => report.findings.filter((f) => f.verdict === verdict)
+  return html`${folded('Passed', 'pass', '✓', of('pass'))}${folded('Not applicable', 'not-applicable', '–', of('not-applicable'))}`
+}
+
+function folded(word: string, verdict: string, symbol: string, findings: Finding[]): Html {
+  if (findings.length === 0) return NOTHING
+  const rows = findings.map(
+    (f) =>
+      html`<tr>
+        <th scope="row">${f.clause} ${f.title}</th>
+        <td><span class="${verdict}">${symbol} ${word}</span></td>
+        <td>${STAGE_WORDS[f.stage]}</td>
+        <td>${isolated(f.message)}</td>
+      </tr>`,
+  )
+  return html`<details>
+    <summary>${word}: ${findings.length}</summary>
+    ${table(word, ['Requirement', 'Verdict', 'Evidence', 'Finding'], rows)}
+  </details>`
+}

@@ -1,0 +1,175 @@
+import { REPORT_STYLE, REPORT_STYLE_HASH } from './html-style.js'
+import { restSection, table, undecidedSection, wrongSection } from './html-findings.js'
+import { readingSection } from './html-reading.js'
+import { code, Html, html, isolated, NOTHING } from './html-tag.js'
+import { numbered } from './numbering.js'
+import { placeWords } from './place-words.js'
+import type { ReportStage } from './finding-schema.js'
+import type { Report } from './schema.js'
+import { signName, STAGE_WORDS, VERDICT_SYMBOLS, VERDICT_WORDS, verdictSentence } from './words.js'
+
+export { REPORT_STYLE_HASH }
+
+/**
+ * The report as one accessible page: no script, no request to anywhere, one style sheet whose hash is
+ * `REPORT_STYLE_HASH`. Everything that came from a client is escaped.
+ * @param drawing the annotated drawing, as `reportSvg` makes it of the same report; it is put in as it is
+ */
+export function reportHtml(report: Report, drawing: string): string {
+  const { failing, undecided } = numbered(report)
+  const name = signName(report)
+  return html`<!doctype html>
+    <html lang="en">
+      <head>
+        <meta charset="utf-8" />
+        <meta name="viewport" content="width=device-width, initial-scale=1" />
+        <title>${name}: ${VERDICT_WORDS[report.verdict]} (report ${report.id})</title>
+        <style>
+          ${new Html(REPORT_STYLE)}
+        </style>
+      </head>
+      <body>
+        <a class="skip" href="#wrong">Skip to what is wrong</a>
+        <header>
+          <p class="kind">Report on a tactile sign</p>
+          <h1>${isolated(name)}</h1>
+        </header>
+        <main>
+          ${section('verdict', 'Verdict', verdict(report))} ${section('wrong', 'What is wrong', wrongSection(failing))}
+          ${section('drawing', 'The sign with its numbers', figure(drawing))}
+          ${section('undecided', 'What is undecided', undecidedSection(report, undecided))}
+          ${section('rest', 'What passed and what does not apply', restSection(report))}
+          ${section('reading', 'What the sign reads', readingSection(report))}
+          ${section('assumptions', 'What was assumed', assumptions(report))}
+          ${section('ignored', 'What was not looked at', ignored(report))}
+          ${section('caveats', 'Before you rely on this report', list(report.caveats))}
+          ${section('sources', 'Sources', sources(report))}
+          ${section('identity', 'Identity of this report', identity(report))}
+        </main>
+        <footer><p>${report.caveats[0] ?? ''}</p></footer>
+      </body>
+    </html> `.text
+}
+
+const section = (id: string, heading: string, content: Html): Html =>
+  html`<section id="${id}" aria-labelledby="${id}-heading">
+    <h2 id="${id}-heading">${heading}</h2>
+    ${content}
+  </section>`
+
+const figure = (drawing: string): Html =>
+  html`<figure>
+    ${new Html(drawing)}
+    <figcaption>
+      Drawn from what was measured. Solid frames fail; dashed frames with a question mark are undecided.
+    </figcaption>
+  </figure>`
+
+function verdict(report: Report): Html {
+  const stages = (['drawing', 'product', 'site'] as ReportStage[]).map((stage) => {
+    const found = report.stages[stage]
+    return html`<tr>
+      <th scope="row">${STAGE_WORDS[stage]}</th>
+      <td><span class="${found}">${VERDICT_SYMBOLS[found]} ${VERDICT_WORDS[found]}</span></td>
+    </tr>`
+  })
+  const { pass, fail, undetermined, notApplicable } = report.summary
+  return html`<div class="verdict ${report.verdict}">
+      <strong>${VERDICT_SYMBOLS[report.verdict]} ${VERDICT_WORDS[report.verdict]}</strong>
+      <p>${verdictSentence(report)}</p>
+    </div>
+    ${table('The verdict for each stage of evidence', ['Stage', 'Verdict'], stages)}
+    <p>
+      Findings, advice included: ${pass} passed, ${fail} failed, ${undetermined} undecided, ${notApplicable} not
+      applicable. Held against ${report.standards.map((s) => s.title).join('; ')}. Use of the sign: ${report.use}.
+    </p>`
+}
+
+const list = (items: string[]): Html =>
+  html`<ul>
+    ${items.map((item) => html`<li>${isolated(item)}</li>`)}
+  </ul>`
+
+const assumptions = ({ assumptions }: Report): Html =>
+  assumptions.length === 0 ? html`<p>Nothing.</p>` : list(assumptions.map(({ about, text }) => `${about}: ${text}`))
+
+function ignored({ ignored, unread }: Report): Html {
+  const at = (source: { id: string | null; line: number; column: number }) =>
+    `line ${source.line}, column ${source.column}${source.id === null ? '' : ` (id ${source.id})`}`
+  return html`${ignored.length === 0 ? html`<p>Nothing in the drawing was left out.</p>` : list(ignored.map((item) => `${at(item.source)}: ${item.why}`))}
+  ${
+    unread.length === 0
+      ? NOTHING
+      : html`<h3>Seen but not understood</h3>
+          ${list(unread.map((item) => `${placeWords(item.where)}: ${item.why}`))}`
+  }`
+}
+
+const CONFIDENCE_WORDS = {
+  verified: 'read in the document itself',
+  secondary: 'read in a secondary source',
+  'our-reading': 'our reading',
+  memory: 'from memory',
+  conflict: 'sources differ',
+}
+
+/** Each document once for each confidence, with the clauses read in it. */
+function sources(report: Report): Html {
+  const groups = new Map<string, { document: string; where: string; confidence: string; clauses: Set<string> }>()
+  for (const { citation, verdict } of report.findings) {
+    if (verdict === 'not-applicable') continue
+    const key = `${citation.document}\n${citation.confidence}`
+    const confidence = CONFIDENCE_WORDS[citation.confidence]
+    const group = groups.get(key) ?? {
+      document: citation.document,
+      where: citation.where ?? '',
+      confidence,
+      clauses: new Set(),
+    }
+    group.clauses.add(citation.clause)
+    groups.set(key, group)
+  }
+  const notes = [
+    ...new Set(
+      report.findings.flatMap((f) =>
+        f.verdict !== 'not-applicable' && f.citation.note ? [`${f.citation.clause}: ${f.citation.note}`] : [],
+      ),
+    ),
+  ]
+  const rows = [...groups.values()].map(
+    (group) =>
+      html`<tr>
+        <th scope="row">${group.document}</th>
+        <td>${group.where}</td>
+        <td>${[...group.clauses].join(', ')}</td>
+        <td>${group.confidence}</td>
+      </tr>`,
+  )
+  return html`${rows.length === 0 ? html`<p>No clause applied.</p>` : table('Where the requirements were read', ['Document', 'Published at', 'Clauses', 'How surely'], rows)}
+  ${notes.length === 0 ? NOTHING : list(notes)}`
+}
+
+function identity(report: Report): Html {
+  const { engine } = report
+  const standards = report.standards.map(
+    (s) =>
+      html`<dt>${s.id}, revision ${s.revision}</dt>
+        <dd>${code(s.digest)}</dd>`,
+  )
+  return html`<dl>
+    <dt>Report</dt>
+    <dd>${code(report.id)}</dd>
+    ${standards}
+    <dt>Service</dt>
+    <dd>version ${engine.version}</dd>
+    <dt>Braille</dt>
+    <dd>
+      ${engine.braille.name} ${engine.braille.version}, tables ${Object.values(engine.braille.tables).join(', ')},
+      ${code(engine.braille.digest)}
+    </dd>
+    <dt>Decision rule</dt>
+    <dd>${report.decisionRule}</dd>
+    <dt>Unit system</dt>
+    <dd>${report.unitSystem}</dd>
+  </dl>`
+}

@@ -1,0 +1,74 @@
+import type { Translator } from '../braille/translator.js'
+import type { CheckInput } from '../check.js'
+import type { Judgement } from '../judge/finding.js'
+import { isKnown, type Sign } from '../sign/sign.js'
+import type { LoadedStandard } from '../standards/catalogue.js'
+import { VERSION } from '../version.js'
+import { caveatsOf } from './caveats.js'
+import { reportId } from './digest.js'
+import { findingOf } from './finding.js'
+import { reportPlace, reportSource } from './place.js'
+import { questionsOf, toMeasureOf } from './questions.js'
+import { readingOf } from './reading.js'
+import type { Report } from './schema.js'
+import { stagesOf, summaryOf, verdictOf } from './verdicts.js'
+
+export interface ReportInput {
+  input: CheckInput
+  sign: Sign
+  standards: LoadedStandard[]
+  /** One list for each standard, in the same order. */
+  judgements: Judgement[][]
+  translator: Translator
+}
+
+/** All judgements as a report. Pure, with a fixed order of keys: the same input gives the same bytes. */
+export function makeReport({ input, sign, standards, judgements, translator }: ReportInput): Report {
+  const all = judgements.flat()
+  const name = nameOf(sign)
+  const findings = standards.flatMap((standard, i) =>
+    (judgements[i] ?? []).map((judgement) => findingOf(judgement, standard, name, all)),
+  )
+  const { decisionRule, unitSystem } = input.options
+  const { identity } = translator
+  return {
+    id: reportId(input, standards, translator),
+    mark: sign.mark ?? null,
+    use: sign.use,
+    verdict: verdictOf(findings),
+    stages: stagesOf(findings),
+    summary: summaryOf(findings),
+    standards: standards.map(({ id, revision, title, edition, digest }) => ({ id, revision, title, edition, digest })),
+    decisionRule,
+    unitSystem,
+    findings,
+    reading: readingOf(sign),
+    assumptions: distinct(sign.assumptions.map(({ about, text }) => ({ about, text }))),
+    ignored: sign.ignored.map(({ source, why }) => ({ source: reportSource(source), why })),
+    unread: sign.unread.map(({ place, why, couldBe }) => ({ where: reportPlace(place), why, couldBe })),
+    questions: questionsOf(all),
+    toMeasure: toMeasureOf(all),
+    caveats: caveatsOf({ sign, findings, decisionRule }),
+    engine: {
+      version: VERSION,
+      braille: {
+        name: identity.engine,
+        version: identity.version,
+        tables: { ...identity.tables },
+        digest: identity.digest,
+      },
+    },
+  }
+}
+
+/** What tells one sign from another: its mark or, without one, its words. */
+function nameOf(sign: Sign): string {
+  if (sign.mark !== undefined) return `mark ${sign.mark}`
+  const words = sign.lettering.map(({ text }) => (isKnown(text) ? text.value : '')).join(' ')
+  return `words ${words}`
+}
+
+function distinct<T>(items: T[]): T[] {
+  const byText = new Map(items.map((item) => [JSON.stringify(item), item]))
+  return [...byText.values()]
+}

@@ -1,0 +1,66 @@
+import type { Notation } from './numbers.js'
+
+/** The trade's words for quantities: `name` follows "the" in a sentence; `plural` names take "are". */
+export interface QuantityWords {
+  name: string
+  plural?: boolean
+  notation?: Notation
+  /** What a percentage is a share of. */
+  of?: string
+}
+
+const OF_HEIGHT = 'of the character height'
+
+const CHARACTER_WORDS = {
+  characterHeight: { name: 'character height' },
+  strokeThickness: { name: 'stroke thickness', notation: 'percent', of: OF_HEIGHT },
+  proportion: { name: 'width of the letter O', notation: 'percent', of: 'of the height of the letter I' },
+  characterProportion: { name: 'width of the letter O', notation: 'percent', of: 'of the height of the letter I' },
+  characterSpacing: { name: 'gap between characters' },
+  characterSpacingAtBase: { name: 'gap between characters at their base' },
+  characterSpacingInStrokes: { name: 'gap between characters', notation: 'times', of: 'the stroke width' },
+  lineSpacing: { name: 'distance of the baselines', notation: 'percent', of: OF_HEIGHT },
+  borderClearance: { name: 'clear distance from the characters to the raised border' },
+  finish: { name: 'finish of the characters and their background' },
+  style: { name: 'style of the typeface' },
+  case: { name: 'case of the letters' },
+} as const satisfies Record<string, QuantityWords>
+
+const WORDS: Record<string, QuantityWords> = {
+  'braille.dotBaseDiameter': { name: 'dot base diameter' },
+  'braille.dotHeight': { name: 'dot height' },
+  'braille.dotShape': { name: 'shape of the dots' },
+  'braille.dotSpacing': { name: 'dot spacing' },
+  'braille.cellSpacing': { name: 'cell spacing' },
+  'braille.lineSpacing': { name: 'braille line spacing' },
+  'braille.domeRadius': { name: 'dome radius' },
+  'braille.characterClearance': { name: 'clear distance from the braille to the raised characters' },
+  'braille.borderClearance': { name: 'clear distance from the braille to the raised border' },
+  'raised.relief': { name: 'relief of the raised characters' },
+  'contrast.ratio': { name: 'contrast of characters and background', notation: 'to-one' },
+  'contrast.share': { name: 'contrast of characters and background', notation: 'percent' },
+  'installation.lowestBaseline': { name: 'height of the lowest tactile baseline above the floor' },
+  'installation.highestBaseline': { name: 'height of the highest tactile baseline above the floor' },
+  'installation.side': { name: 'side of the door' },
+  'installation.floorSpace': { name: 'clear floor space beyond the arc of the door' },
+  'installation.heightAboveFloor': { name: 'height of the characters above the floor' },
+  'pictogram.fieldHeight': { name: 'height of the pictogram field' },
+  'pictogram.finish': { name: 'finish of the pictogram and its field' },
+  'pictogram.contrast': { name: 'contrast of pictogram and field', notation: 'to-one' },
+}
+
+const inWords = (name: string): string => name.replace(/([A-Z])/g, (letter) => ` ${letter.toLowerCase()}`)
+
+/** The words for a quantity; one that is not listed is named after itself. */
+export function wordsFor(quantity: string): QuantityWords {
+  const own = WORDS[quantity]
+  if (own) return own
+  const [family = '', name = quantity] = quantity.split('.')
+  const shared: QuantityWords | undefined = (CHARACTER_WORDS as Record<string, QuantityWords>)[name]
+  if (!shared) return { name: inWords(name) }
+  return family === 'raised' || family === 'visual' ? shared : { ...shared, name: `${family} ${shared.name}` }
+}
+
+/** How numbers of a quantity are written, given the unit it is measured in. */
+export const notationFor = (quantity: string, unit: string): Notation =>
+  unit === 'mm' ? 'length' : (wordsFor(quantity).notation ?? 'percent')

@@ -1,0 +1,108 @@
+import type { Judgement } from '../judge/finding.js'
+import type { Remedy } from './finding-schema.js'
+import { choices, sentence } from './messages.js'
+import { fixed, kept, MILLIMETRES_PER_INCH, type Ends } from './numbers.js'
+import { notationFor, wordsFor } from './quantities.js'
+import { aimIn, inwards, windowFor } from './window.js'
+
+/** What to change: the one quantity of a failed row, and to what. */
+
+/** What to do where the answer is a yes and no number. */
+const DEEDS: Record<string, string> = {
+  'braille.repeatsRaisedText': 'Add braille that repeats the raised text.',
+  'braille.belowText': 'Move the braille below the whole text that it repeats.',
+  'braille.contracted': 'Write the braille contracted.',
+  'braille.wording': 'Make the braille say what the raised text says.',
+  'braille.capitals':
+    'Take the capital signs out of the braille, other than those of names, initials and single letters.',
+  'raised.case': 'Set the raised text in capitals.',
+}
+
+/**
+ * The remedy of a failed judgement; null for any other verdict.
+ * @param all every judgement of the check: the remedy of one row must not break another on the same quantity
+ */
+export function remedyFor(judgement: Judgement, all: readonly Judgement[]): Remedy | null {
+  if (judgement.verdict !== 'fail') return null
+  const { quantity } = judgement.requirement
+  const { unit } = judgement.limit
+  if (unit === 'mm' || unit === 'ratio') return numeric(judgement, windowFor(judgement, all), unit)
+  const empty = { quantity, min: null, max: null, aim: null, unit }
+  if (unit === 'kind') {
+    const expected = choices(judgement.limit.pass ?? [])
+    return { ...empty, expected, text: `Change the ${wordsFor(quantity).name} to ${expected}.` }
+  }
+  const expected = expectedOf(judgement)
+  const deed = DEEDS[quantity] ?? `Change the sign so that this holds: ${sentence(judgement.requirement.text)}`
+  return { ...empty, expected, text: expected === null ? deed : `${deed} Expected: ${expected}` }
+}
+
+/** The words or cells that the measurement expected, when it said so. */
+function expectedOf(judgement: Judgement): string | null {
+  const expected = judgement.decisive[0]?.context?.['expected']
+  return typeof expected === 'string' && expected !== '' ? expected : null
+}
+
+function numeric(judgement: Judgement, window: Ends, unit: 'mm' | 'ratio'): Remedy {
+  const { quantity } = judgement.requirement
+  const aim = aimIn(window, unit)
+  const { name } = wordsFor(quantity)
+  const text =
+    aim === null
+      ? `Bring the ${name} within its limit.`
+      : unit === 'mm'
+        ? `Set the ${name} to ${trimmed(aim)} mm (${lengths(window)}).`
+        : `Set the ${name} to ${ratios(judgement, aim, window)}.`
+  return {
+    quantity,
+    min: kept(window.min),
+    max: kept(window.max),
+    aim: aim === null ? null : kept(aim),
+    unit,
+    expected: null,
+    text,
+  }
+}
+
+const MM_DECIMALS = 2
+const IN_DECIMALS = 3
+
+function lengths(window: Ends): string {
+  const inches = (end: number | undefined) => (end === undefined ? undefined : end / MILLIMETRES_PER_INCH)
+  const mm = inwards(window, MM_DECIMALS)
+  const inch = inwards({ min: inches(window.min), max: inches(window.max) }, IN_DECIMALS)
+  return `${range(mm, ' mm')}; ${range(inch, ' in')}`
+}
+
+function range({ min, max }: { min?: string; max?: string }, unit: string): string {
+  if (min !== undefined && max !== undefined) return min === max ? `${min}${unit}` : `${min} to ${max}${unit}`
+  return min === undefined ? `at most ${max}${unit}` : `at least ${min}${unit}`
+}
+
+const trimmed = (value: number): string => String(Number(value.toFixed(6)))
+
+/** For shares: what they are a share of, and the same in millimetres when that length is known. */
+function ratios(judgement: Judgement, aim: number, window: Ends): string {
+  const { quantity } = judgement.requirement
+  const notation = notationFor(quantity, 'ratio')
+  const factor = notation === 'percent' ? 100 : 1
+  const unit = notation === 'percent' ? ' %' : notation === 'to-one' ? ':1' : ' times'
+  const scaled = (end: number | undefined) => (end === undefined ? undefined : end * factor)
+  const { of } = wordsFor(quantity)
+  const whole = wholeOf(judgement)
+  const inMillimetres = whole === undefined ? '' : `, which is ${fixed(aim * whole, MM_DECIMALS)} mm here`
+  const ends = range(inwards({ min: scaled(window.min), max: scaled(window.max) }, 0), unit)
+  return `${trimmed(aim * factor)}${unit}${of ? ` ${of}` : ''} (${ends})${inMillimetres}`
+}
+
+/** The length in millimetres that the ratio is a share of, when the measurement gave it. */
+function wholeOf(judgement: Judgement): number | undefined {
+  const context = judgement.decisive[0]?.context
+  const of = wordsFor(judgement.requirement.quantity).of ?? ''
+  const whole = of.includes('stroke')
+    ? context?.['strokeThickness']
+    : of.includes('height')
+      ? context?.['characterHeight']
+      : undefined
+  return typeof whole === 'number' && Number.isFinite(whole) ? whole : undefined
+}

@@ -1,0 +1,54 @@
+import type { Finding } from './finding-schema.js'
+import { plain } from './markup.js'
+import { numbered, type Numbered } from './numbering.js'
+import type { Report } from './schema.js'
+import { wrapped } from './svg-legend.js'
+import { FORCE_WORDS, REASON_WORDS, signName, STAGE_WORDS, VERDICT_WORDS, verdictSentence } from './words.js'
+
+const COLUMNS = 80
+const LABEL = 10
+
+/** The report for a terminal, eighty columns wide: the verdict, each failing clause, the list of what is undecided. */
+export function reportText(report: Report): string {
+  const { failing, undecided } = numbered(report)
+  const stages = (['drawing', 'product', 'site'] as const).map(
+    (stage) => `${STAGE_WORDS[stage].toLowerCase()}: ${VERDICT_WORDS[report.stages[stage]].toLowerCase()}`,
+  )
+  return [
+    ...block('', `${signName(report)}: ${VERDICT_WORDS[report.verdict].toUpperCase()}`),
+    ...block('', verdictSentence(report)),
+    ...block('', `${capital(stages.join('; '))}.`),
+    ...block('', `Standards: ${report.standards.map((s) => `${s.id}@${s.revision}`).join(', ')}. Report ${report.id}.`),
+    ...failing.flatMap(failure),
+    ...(undecided.length === 0 ? [] : ['', 'Undecided', ...undecided.flatMap(open)]),
+    '',
+  ].join('\n')
+}
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
+
+/** Lines with a hanging label. */
+function block(label: string, text: string, indent = 0): string[] {
+  const lead = ' '.repeat(indent) + (label === '' ? '' : label.padEnd(LABEL))
+  const rest = ' '.repeat(lead.length)
+  return wrapped(plain(text), COLUMNS - lead.length).map((line, i) => (i === 0 ? lead : rest) + line)
+}
+
+const forceNote = (finding: Finding): string => (finding.force === 'shall' ? '' : ` (${FORCE_WORDS[finding.force]})`)
+
+function failure({ number, finding }: Numbered): string[] {
+  return [
+    '',
+    ...block('', `${number}. ${finding.clause} ${finding.title}${forceNote(finding)}: FAILS`),
+    ...block('found', finding.message, 3),
+    ...block('allowed', finding.limit.printed, 3),
+    ...(finding.remedy ? block('change', finding.remedy.text, 3) : []),
+  ]
+}
+
+const open = ({ number, finding }: Numbered): string[] =>
+  block(
+    '',
+    `${number}. ${finding.clause} ${finding.title}${forceNote(finding)}: ${finding.reason ? REASON_WORDS[finding.reason] : ''}`,
+    1,
+  )

@@ -1,0 +1,73 @@
+import type { Judgement } from '../judge/finding.js'
+import { roundDown, roundUp, type Ends } from './numbers.js'
+
+/** The window that a quantity must be in, and the value to aim at inside it. */
+
+/** Part of a one-sided limit by which the aim lies inside it: our choice, so that ordinary spread does not cross it. */
+const STEP_INSIDE = 0.05
+/** The least such step for lengths, in millimetres. */
+const LEAST_STEP_MM = 0.1
+/** An aim is rounded, but stays within this share of the window on either side of its middle. */
+const NEAR_MIDDLE = 0.25
+const MOST_DECIMALS = 6
+
+const higher = (a: number | undefined, b: number | undefined) =>
+  a === undefined ? b : b === undefined ? a : Math.max(a, b)
+const lower = (a: number | undefined, b: number | undefined) =>
+  a === undefined ? b : b === undefined ? a : Math.min(a, b)
+
+const meet = (a: Ends, b: Ends): Ends => ({ min: higher(a.min, b.min), max: lower(a.max, b.max) })
+
+const isEmpty = ({ min, max }: Ends): boolean => min !== undefined && max !== undefined && min > max
+
+/**
+ * The ends inside which a failed quantity passes: its own limit, then the other printed unit, then every other `shall` row
+ * on the same quantity, each as far as they leave a window at all.
+ */
+export function windowFor(judgement: Judgement, all: readonly Judgement[]): Ends {
+  const { min, max, other, unit } = judgement.limit
+  let window: Ends = { min, max }
+  const narrow = (ends: Ends | undefined) => {
+    const narrower = ends && meet(window, ends)
+    if (narrower && !isEmpty(narrower)) window = narrower
+  }
+  narrow(other)
+  for (const row of all) {
+    const sameQuantity = row.requirement.quantity === judgement.requirement.quantity && row.limit.unit === unit
+    if (row === judgement || !sameQuantity || row.requirement.force !== 'shall' || row.verdict === 'not-applicable')
+      continue
+    narrow({ min: row.limit.min, max: row.limit.max })
+    narrow(row.limit.other)
+  }
+  return window
+}
+
+/** The value to aim at: the middle of a window, rounded as far as it stays near it, or a step inside a single end. */
+export function aimIn({ min, max }: Ends, unit: 'mm' | 'ratio'): number | null {
+  const leastDecimals = unit === 'mm' ? 1 : 2
+  if (min !== undefined && max !== undefined) {
+    const middle = (min + max) / 2
+    const room = (max - min) * NEAR_MIDDLE
+    for (let decimals = leastDecimals; decimals <= MOST_DECIMALS; decimals++) {
+      const aim = Number(middle.toFixed(decimals))
+      if (Math.abs(aim - middle) <= room) return aim
+    }
+    return middle
+  }
+  const end = min ?? max
+  if (end === undefined) return null
+  const step = Math.max(Math.abs(end) * STEP_INSIDE, unit === 'mm' ? LEAST_STEP_MM : 0)
+  if (min !== undefined) return roundUp(end + step, leastDecimals)
+  const below = roundDown(end - step, leastDecimals)
+  return below > 0 ? below : end / 2
+}
+
+/** The window with its ends rounded inwards, with as many decimals as leave it open. */
+export function inwards({ min, max }: Ends, leastDecimals: number): { min?: string; max?: string } {
+  for (let decimals = leastDecimals; decimals <= MOST_DECIMALS; decimals++) {
+    const from = min === undefined ? undefined : roundUp(min, decimals)
+    const to = max === undefined ? undefined : roundDown(max, decimals)
+    if (!isEmpty({ min: from, max: to })) return { min: from?.toFixed(decimals), max: to?.toFixed(decimals) }
+  }
+  return { min: min?.toString(), max: max?.toString() }
+}
