@@ -1,7 +1,7 @@
 /** Ways to write a word in capitals and small letters. */
 
 const LETTERS = /\p{L}+/gu
-const capitalised = (run: string): string => run.charAt(0).toUpperCase() + run.slice(1).toLowerCase()
+export const capitalised = (run: string): string => run.charAt(0).toUpperCase() + run.slice(1).toLowerCase()
 
 /** Lower case, first letter capital, each run of letters with a capital, all capitals, as written; no doubles. */
 export function casingsOf(word: string): string[] {

@@ -3,7 +3,7 @@ import { casingsOf, lowerCaseButNames, sameLetters } from './casings.js'
 import { tidyCells } from './cells.js'
 import { wordsOf, type PassageWord } from './passages.js'
 import { plainQuotes, preparePrint, typings } from './print.js'
-import type { CellsVerdict, Translator } from './translator.js'
+import { TranslationError, type CellsVerdict, type Translator } from './translator.js'
 
 /** The verdict on cells held against a print text, with the cells that were expected in each code. */
 export interface Comparison extends CellsVerdict {
@@ -51,11 +51,21 @@ function firstMatch(
   return undefined
 }
 
+/** Cells of a casing; undefined when this casing cannot be translated (another one may). */
+function cellsOf(text: string, code: BrailleCode, translator: Translator): string | undefined {
+  try {
+    return translator.toCells(text, code)
+  } catch (error) {
+    if (error instanceof TranslationError) return undefined
+    throw error
+  }
+}
+
 /** The casing of a print word in which it gives these cells; undefined when it does in none. */
 function matchWord(found: PassageWord, word: string, code: BrailleCode, translator: Translator): string | undefined {
   if (found.inPassage)
-    return translator.toCells(word.toLowerCase(), code) === found.cells ? word.toUpperCase() : undefined
-  const match = casingsOf(word).find((casing) => translator.toCells(casing, code) === found.cells)
+    return cellsOf(word.toLowerCase(), code, translator) === found.cells ? word.toUpperCase() : undefined
+  const match = casingsOf(word).find((casing) => cellsOf(casing, code, translator) === found.cells)
   if (match !== undefined) return match
   const read = translator.toText(found.cells, code)
   return read !== undefined && sameLetters(plainQuotes(read), plainQuotes(word)) ? read : undefined

@@ -1,7 +1,7 @@
 import type { BrailleCode } from '../sign/sign.js'
 import { BLANK, cellWords, isCells, tidyCells } from './cells.js'
 import { loadLouis, type Louis } from './louis.js'
-import { PASSAGE, repairPassages } from './passages.js'
+import { settleCapitals } from './passages.js'
 import { nameOf, preparePrint } from './print.js'
 import { readCells } from './reading.js'
 import { TranslationError, type Translator } from './translator.js'
@@ -10,6 +10,8 @@ const TABLES: Record<BrailleCode, string> = {
   'ueb-contracted': 'en-ueb-g2.ctb',
   'ueb-uncontracted': 'en-ueb-g1.ctb',
 }
+/** Two capitals without a small letter between them: only there can capitals passages and words arise. */
+const CAPITALS = /\p{Lu}[^\p{Ll}]*\p{Lu}/u
 const MAX_CELLS = 4000
 const MAX_REMEMBERED = 5000
 
@@ -22,6 +24,7 @@ const SELF_TEST: readonly (readonly [text: string, code: BrailleCode, cells: str
   ['reading room 204', 'ueb-contracted', '⠗⠂⠙⠬⠀⠗⠕⠕⠍⠀⠼⠃⠚⠙'],
   ['reading room 204', 'ueb-uncontracted', '⠗⠑⠁⠙⠊⠝⠛⠀⠗⠕⠕⠍⠀⠼⠃⠚⠙'],
   ['Theater B', 'ueb-contracted', '⠠⠮⠁⠞⠻⠀⠰⠠⠃'],
+  ['CONSULTATION', 'ueb-contracted', '⠠⠠⠒⠎⠥⠇⠞⠁⠰⠝'],
   ['ROOM 204B WEST WING', 'ueb-contracted', '⠠⠠⠠⠗⠕⠕⠍⠀⠼⠃⠚⠙⠰⠃⠀⠺⠑⠌⠀⠺⠬⠠⠄'],
 ]
 
@@ -54,9 +57,11 @@ function translate(louis: Louis, text: string, code: BrailleCode): string {
   if (text === '') return ''
   const cells = rawCells(louis, text, code)
   if (!isCells(cells)) throw new TranslationError(refusal(louis, text, code))
-  if (!cells.includes(PASSAGE)) return cells
-  const repaired = repairPassages(cells, rawCells(louis, text.toLowerCase(), code))
-  return repaired ?? wordByWord(louis, text, code)
+  if (!CAPITALS.test(text)) return cells
+  const settled = settleCapitals(text, cells, rawCells(louis, text.toLowerCase(), code))
+  if (settled === undefined)
+    throw new TranslationError(`The capitals of “${text}” cannot be put into braille with certainty.`)
+  return settled
 }
 
 /** The engine's output with its blanks as blank cells; empty for a text that it refuses. */
@@ -65,13 +70,6 @@ function rawCells(louis: Louis, text: string, code: BrailleCode): string {
   if (output === undefined) throw new TranslationError(`The text “${text}” cannot be translated to braille.`)
   return output.replaceAll(' ', BLANK)
 }
-
-/** Each word by itself, so without a passage: right, if longer, where a passage cannot be proved. */
-const wordByWord = (louis: Louis, text: string, code: BrailleCode): string =>
-  text
-    .split(' ')
-    .map((word) => rawCells(louis, word, code))
-    .join(BLANK)
 
 function refusal(louis: Louis, text: string, code: BrailleCode): string {
   const unknown = Array.from(text).find((character) => !isCells(rawCells(louis, character, code)))

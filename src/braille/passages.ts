@@ -26,50 +26,87 @@ export function wordsOf(cells: string): PassageWord[] {
   })
 }
 
+/** A word of capitals only: what stands before its first letter, and that it has two capitals or more. */
+const ALL_CAPITALS = /^[^\p{L}]*\p{Lu}(?=.*\p{Lu})[^\p{Ll}]*$/u
+
 /**
- * Puts back the grade 1 signs that the engine leaves out inside a capitals passage (204B there loses the sign that keeps
- * B from reading as a digit; section 6.5 of the Rules asks for it). The lower-case translation of the same text
- * has them, and within a passage the two differ by the capital signs alone.
- * @returns undefined when the two translations cannot be laid upon each other.
+ * Puts right what the engine gets wrong in words of capitals, from the translation of the same text in lower case, where it
+ * is right. The two differ by capital signs alone (section 8.1: capitals do not change the contractions). Two
+ * defects are known: inside a passage the grade 1 sign that keeps the B of 204B from reading as a digit is left out (section
+ * 6.5), and some capitalised words are contracted otherwise than in lower case (CONSULTATION).
+ * @param text the print text, words parted by single blanks; `cells` and `lowerCells` are its translations, words parted alike.
+ * @returns undefined when that cannot be done, so that nothing doubtful is handed on.
  */
-export function repairPassages(cells: string, lowerCells: string): string | undefined {
+export function settleCapitals(text: string, cells: string, lowerCells: string): string | undefined {
+  const prints = text.split(' ')
   const words = cells.split(BLANK)
   const lowerWords = lowerCells.split(BLANK)
-  if (words.length !== lowerWords.length) return undefined
+  if (words.length !== prints.length || lowerWords.length !== prints.length) return undefined
   let inPassage = false
-  const repaired: string[] = []
-  for (const [index, word] of words.entries()) {
-    if (!inPassage && !word.includes(PASSAGE)) {
-      repaired.push(word)
-      continue
-    }
-    const whole = overlay(word, lowerWords[index] ?? '')
-    if (whole === undefined) return undefined
-    repaired.push(whole)
-    inPassage = !word.includes(TERMINATOR)
-  }
-  return repaired.join(BLANK)
+  const settled = words.map((word, index) => {
+    const print = prints[index] ?? ''
+    const lower = lowerWords[index] ?? ''
+    const within = inPassage || word.includes(PASSAGE)
+    inPassage = within && !word.includes(TERMINATOR)
+    if (!within && !ALL_CAPITALS.test(print)) return word
+    return overlay(word, lower, within) ?? rebuilt(word, lower)
+  })
+  return settled.includes(undefined) ? undefined : settled.join(BLANK)
 }
 
-/** `lower` with the passage signs of `word` at their places; undefined when the words differ in anything else. */
-function overlay(word: string, lower: string): string | undefined {
+/**
+ * `lower` with the capital signs of `word` at their places; undefined when the words differ in anything else. Outside a
+ * passage a capital sign itself does what the grade 1 sign does after a number, so there the latter goes.
+ */
+function overlay(word: string, lower: string, inPassage: boolean): string | undefined {
   let out = ''
   let at = 0
   for (let i = 0; i < word.length;) {
-    if (word.startsWith(PASSAGE, i)) {
-      out += PASSAGE
-      i += PASSAGE.length
-    } else if (word[i] === lower[at]) {
+    const sign = [PASSAGE, TERMINATOR, CAPITAL + CAPITAL, CAPITAL].find((signs) => word.startsWith(signs, i))
+    if (word[i] === lower[at] && sign !== PASSAGE) {
       out += word[i]
       i += 1
       at += 1
-    } else if (word.startsWith(TERMINATOR, i)) {
-      out += TERMINATOR
-      i += TERMINATOR.length
-    } else if (lower[at] === GRADE_1) {
+    } else if (sign !== undefined) {
+      out += sign
+      i += sign.length
+      if (!inPassage && lower[at] === GRADE_1 && word[i] !== GRADE_1) at += 1
+    } else if (inPassage && lower[at] === GRADE_1) {
       out += GRADE_1
       at += 1
     } else return undefined
   }
   return at === lower.length ? out : undefined
+}
+
+/** Capital signs, but not the dash, which begins with the same dot. */
+const SIGNS_AHEAD = /^⠠(?:⠠{1,2}|⠄)?(?!⠤)/u
+
+/**
+ * A word that the engine contracts otherwise in capitals, from its lower-case cells: the one stretch in which the two differ
+ * is taken from the latter, which can be done as long as no capital sign stands inside that stretch.
+ */
+function rebuilt(word: string, lower: string): string | undefined {
+  const parts: { signs: string; cell: string }[] = []
+  let signs = ''
+  for (let i = 0; i < word.length;) {
+    const ahead = SIGNS_AHEAD.exec(word.slice(i))?.[0] ?? ''
+    signs += ahead
+    i += ahead.length
+    if (ahead !== '') continue
+    parts.push({ signs, cell: word.charAt(i) })
+    signs = ''
+    i += 1
+  }
+  const shorter = Math.min(parts.length, lower.length)
+  let same = 0
+  while (same < shorter && parts[same]?.cell === lower[same]) same += 1
+  let sameAtEnd = 0
+  while (sameAtEnd < shorter - same && parts.at(-1 - sameAtEnd)?.cell === lower.at(-1 - sameAtEnd)) sameAtEnd += 1
+  const differing = parts.slice(same, parts.length - sameAtEnd)
+  if (differing.length === 0 || differing.slice(1).some((part) => part.signs !== '')) return undefined
+  const written = (some: typeof parts): string => some.map((part) => part.signs + part.cell).join('')
+  const start = written(parts.slice(0, same)) + (differing[0]?.signs ?? '')
+  const end = written(parts.slice(parts.length - sameAtEnd)) + signs
+  return start + lower.slice(same, lower.length - sameAtEnd) + end
 }

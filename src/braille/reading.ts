@@ -1,6 +1,7 @@
 import { BLANK, cellWords } from './cells.js'
 import { casingsOf } from './casings.js'
 import { wordsOf } from './passages.js'
+import { expand } from './groupsigns.js'
 import { plainQuotes } from './print.js'
 import { spell } from './spelling.js'
 
@@ -15,7 +16,7 @@ export interface Directions {
   back: (cells: string) => string | undefined
 }
 
-const MAX_CANDIDATES = 32
+const MAX_CANDIDATES = 48
 /** Hyphen, slash and dash: a word is also tried part by part round them. */
 const SEPARATORS: readonly (readonly [cells: string, print: string])[] = [
   ['⠸⠌', '/'],
@@ -23,10 +24,14 @@ const SEPARATORS: readonly (readonly [cells: string, print: string])[] = [
   ['⠤', '-'],
 ]
 
+/** Text as signs have it; a rarer character (a prime where gg was meant) is looked at word by word first. */
+const isPlain = (text: string): boolean =>
+  /^[\p{L}\p{N} .,'\u2019\u2013/&()!?#+-]+$/u.test(text) && !/\p{L}[,!?()]\p{L}/u.test(text)
+
 /** The print text of tidy cells (single blanks, none at the ends); undefined when none is found. */
 export function readCells(cells: string, directions: Directions): string | undefined {
   const whole = directions.back(cells)
-  const direct = whole === undefined ? undefined : confirmed([whole], cells, directions)
+  const direct = whole !== undefined && isPlain(whole) ? confirmed([whole], cells, directions) : undefined
   if (direct !== undefined) return direct
   const words = wordsOf(cells).map((word) => {
     const text = readWord(word.cells, directions)
@@ -52,7 +57,13 @@ function confirmed(candidates: string[], cells: string, { forward }: Directions)
 }
 
 function candidatesOf(word: string, directions: Directions): string[] {
-  const found = [directions.back(word), spell(word), ...partwise(word, directions), ...beforeNumber(word, directions)]
+  const found = [
+    expand(word),
+    directions.back(word),
+    spell(word),
+    ...partwise(word, directions),
+    ...beforeNumber(word, directions),
+  ]
   const texts = found.filter((text) => text !== undefined && cellWords(text).length === 1 && !text.includes(BLANK))
   return [...new Set(texts.flatMap((text) => [text ?? '', ...casingsOf(text ?? '')]))].slice(0, MAX_CANDIDATES)
 }

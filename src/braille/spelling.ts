@@ -7,7 +7,7 @@ const LETTERS = '⠁⠃⠉⠙⠑⠋⠛⠓⠊⠚⠅⠇⠍⠝⠕⠏⠟⠗⠎⠞⠥
 const DIGIT_CELLS = '⠚⠁⠃⠉⠙⠑⠋⠛⠓⠊'
 const FIRST_LETTER = 'a'.charCodeAt(0)
 const NUMBER = '⠼'
-const SIGNS: readonly (readonly [cells: string, print: string])[] = [
+export const SIGNS: readonly (readonly [cells: string, print: string])[] = [
   ['⠐⠣', '('],
   ['⠐⠜', ')'],
   ['⠸⠌', '/'],
@@ -28,6 +28,27 @@ const NUMERIC_SIGNS = new Map([
   ['⠂', ','],
 ])
 
+/** Modifiers before a letter (section 4.2) and the combining marks that they stand for. */
+const ACCENTS = new Map([
+  ['⠘⠌', '\u0301'],
+  ['⠘⠡', '\u0300'],
+  ['⠘⠩', '\u0302'],
+  ['⠘⠒', '\u0308'],
+  ['⠘⠻', '\u0303'],
+  ['⠘⠯', '\u0327'],
+])
+
+/** The accented letter that the cells from `at` on begin with, and its cells. */
+export function accented(word: string, at: number): [cells: string, print: string] | undefined {
+  const mark = ACCENTS.get(word.slice(at, at + 2))
+  const cell = word.charAt(at + 2)
+  const letter = LETTERS.indexOf(cell)
+  if (mark === undefined || cell === '' || letter < 0) return undefined
+  return [word.slice(at, at + 2) + cell, (letterAt(letter) + mark).normalize('NFC')]
+}
+
+const letterAt = (index: number): string => String.fromCharCode(FIRST_LETTER + index)
+
 /** The literal reading of one word of cells; undefined when a cell is none of letters, digits and common signs. */
 export function spell(word: string): string | undefined {
   let print = ''
@@ -37,6 +58,7 @@ export function spell(word: string): string | undefined {
     const cell = word.charAt(at)
     const digit = DIGIT_CELLS.indexOf(cell)
     const letter = LETTERS.indexOf(cell)
+    const accent = accented(word, at)
     const sign = SIGNS.find(([cells]) => word.startsWith(cells, at))
     const point = mode === 'number' && /[⠁-⠚]/u.test(word.charAt(at + 1)) ? NUMERIC_SIGNS.get(cell) : undefined
     if (cell === NUMBER) {
@@ -49,11 +71,18 @@ export function spell(word: string): string | undefined {
       print += point
       at += 1
     } else if (letter >= 0) {
-      const small = String.fromCharCode(FIRST_LETTER + letter)
+      const small = letterAt(letter)
       print += capitals === 'none' ? small : small.toUpperCase()
       if (capitals === 'next') capitals = 'none'
       mode = 'letters'
       at += 1
+    } else if (accent) {
+      print += capitals === 'none' ? accent[1] : accent[1].toUpperCase()
+      if (capitals === 'next') capitals = 'none'
+      at += accent[0].length
+    } else if (capitals === 'run' && word.startsWith('⠠⠄', at)) {
+      capitals = 'none'
+      at += 2
     } else if (word.startsWith('⠠⠠', at)) {
       capitals = 'run'
       mode = 'letters'

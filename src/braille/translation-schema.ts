@@ -77,12 +77,10 @@ export const Translation = z
     cells: z.string().meta({ description: 'All cells, words parted by U+2800.', examples: ['⠗⠂⠙⠬⠀⠗⠕⠕⠍⠀⠼⠃⠚⠙'] }),
     code: z.enum(BRAILLE_CODES),
     lines: z.array(z.string()).meta({ description: 'The cells, broken at blanks to the width asked for.' }),
-    size: z
-      .strictObject({ width: Millimetres, height: Millimetres, unit: z.literal('mm') })
-      .meta({
-        description:
-          'The block from dot centre to dot centre, full cells. Add a dot base diameter for the space on the sign.',
-      }),
+    size: z.strictObject({ width: Millimetres, height: Millimetres, unit: z.literal('mm') }).meta({
+      description:
+        'The block from dot centre to dot centre, full cells. Add a dot base diameter for the space on the sign.',
+    }),
     spacing: z.strictObject({
       dotSpacing: Millimetres,
       cellSpacing: Millimetres,
