@@ -1,0 +1,189 @@
+import type { Translator } from '../braille/translator.js'
+import { unionOfBoxes, type Box } from '../geometry/box.js'
+import { medianOf } from '../geometry/fit.js'
+import { missing, type Assumption, type BrailleBlock, type BrailleLine, type Place, type Unread } from '../sign/sign.js'
+import { FEWEST_DOTS, groupsOf, looksLikeBraille, MOST_DOTS_IN_BLOCK, type Group } from './blocks.js'
+import { directions } from './cells.js'
+import type { Dot } from './dots.js'
+import { outsidersOf } from './irregular.js'
+import { chooseReading, MOST_LINES, type ChosenReading } from './orientation.js'
+import { diameterFact, spacingsOf } from './spacing.js'
+import { WordingJudge } from './wording.js'
+
+export interface BrailleOptions {
+  translator: Translator
+  /** Print texts of the sign that are known without reading outlines; may be empty. */
+  expected: string[]
+  /** The client said that these dots are braille: odd sizes and few dots are then braille too. */
+  named: boolean
+  /** Boxes of what is probably lettering, if known: braille stands below it, which helps to tell which end is up. */
+  lettering?: Box[]
+}
+
+export interface BrailleFound {
+  blocks: BrailleBlock[]
+  /** Dots that belong to no block. */
+  strays: Dot[]
+  assumptions: Assumption[]
+  unread: Unread[]
+}
+
+/** Fewest dots of a block that says an expected text, or that the client named. */
+const FEWEST_EXPECTED = 2
+/** Diameters that an unreadable group must have to be spoken of as braille, millimetres. */
+const LIKELY_DIAMETER = [0.8, 2.5] as const
+/** Groups that could not be read are spoken of one by one up to this many. */
+const MOST_UNREAD = 50
+/** Rotations are told to this fraction of a degree. */
+const ROTATION_STEPS = 10_000
+
+const NOT_SHOWN = 'a flat drawing does not show it'
+
+/** Braille read from dots: blocks from the top down, cells, text where a translation confirms it, and spacings. Pure. */
+export function readBraille(dots: Dot[], options: BrailleOptions): BrailleFound {
+  const judge = new WordingJudge(options.translator, options.expected)
+  const found: BrailleFound = { blocks: [], strays: [], assumptions: [], unread: [] }
+  const groups = groupsOf(dots).map((group) => ({ group, box: boxOf(group.dots) }))
+  groups.sort((a, b) => a.box.y - b.box.y || a.box.x - b.box.x)
+  for (const { group, box } of groups) {
+    const unread = (why: string) => {
+      found.strays.push(...group.dots)
+      if (found.unread.length < MOST_UNREAD)
+        found.unread.push({
+          place: { element: 'braille', box, source: group.dots[0].shape.source },
+          why,
+          couldBe: ['braille'],
+        })
+    }
+    if (group.tooMany) {
+      unread(
+        `a field of ${group.dots.length} dots is more than is read (limit-reached: at most ${MOST_DOTS_IN_BLOCK} dots in a block)`,
+      )
+      continue
+    }
+    const lattices = group.lattices.filter((lattice) => options.named || looksLikeBraille(lattice))
+    if (lattices.length === 0) {
+      if (options.named || likely(group))
+        unread('these dots look like braille, but stand on no regular lattice of cells')
+      else found.strays.push(...group.dots)
+      continue
+    }
+    const choice = chooseReading(lattices, judge, options.lettering ?? [])
+    if (choice === 'limit-reached') {
+      unread(`there is more braille than is read (limit-reached: at most ${MOST_LINES} lines in a block)`)
+    } else if ('undecided' in choice) {
+      unread(choice.undecided)
+    } else if (group.dots.length < (options.named || isExpected(choice) ? FEWEST_EXPECTED : FEWEST_DOTS)) {
+      found.strays.push(...group.dots)
+    } else {
+      addBlock(found, choice)
+    }
+  }
+  return found
+}
+
+const isExpected = (choice: ChosenReading): boolean => choice.lines.every((line) => line.wording.expected)
+
+function likely(group: Group): boolean {
+  const diameter = medianOf(group.dots.map((d) => d.diameter))
+  return group.dots.length >= FEWEST_DOTS && diameter >= LIKELY_DIAMETER[0] && diameter <= LIKELY_DIAMETER[1]
+}
+
+function addBlock(found: BrailleFound, choice: ChosenReading): void {
+  const { lattice, facing } = choice
+  const element = `braille/${found.blocks.length}`
+  const lines = choice.lines.map((line) => line.reading.dots)
+  const placeOf = (line: number, cell: number, number?: number): Place => {
+    const members = lines[line].filter((d) => d.cell === cell && (number === undefined || d.number === number))
+    const name = `${element}/line/${line}/cell/${cell}`
+    return placeOfDots(
+      number === undefined ? name : `${name}/dot/${number}`,
+      members.map((d) => d.dot),
+    )
+  }
+  const { reading, down } = directions(lattice, facing)
+  const spacings = spacingsOf(lines, { along: reading, down }, placeOf)
+  const { inside, outside } = outsidersOf(lattice.outliers, lines)
+  found.strays.push(...outside)
+  const why = 'a dot stands clearly off the places of the cells, so that they cannot be told apart'
+  const brailleLines = choice.lines.map(({ reading, wording }, l): BrailleLine => {
+    const irregular = inside.some((outsider) => outsider.line === l)
+    const { x, y } = spacings.origins[l]
+    return {
+      place: placeOfDots(
+        `${element}/line/${l}`,
+        lines[l].map((d) => d.dot),
+      ),
+      cells: irregular ? { unknown: 'unreadable', why } : { value: reading.cells, basis: 'drawn' },
+      ...(!irregular && wording.text !== undefined && { text: wording.text }),
+      dots: lines[l].map(({ dot }) => ({ x: dot.x, y: dot.y })),
+      baseline: { value: { x: x + 2 * spacings.down.x, y: y + 2 * spacings.down.y }, basis: 'drawn' },
+    }
+  })
+  const all = lines.flatMap((dots, line) => dots.map((d) => ({ ...d, line })))
+  const placeOfDot = (dot: Dot): Place => {
+    const at = all.find((d) => d.dot === dot)
+    return at ? placeOf(at.line, at.cell, at.number) : placeOfDots(element, [dot])
+  }
+  for (const { dot, line } of inside)
+    found.unread.push({ place: placeOfDots(`${element}/line/${line}`, [dot]), why, couldBe: ['braille'] })
+  const uncertain = inside.length > 0
+  const unreadable = { unknown: 'unreadable', why } as const
+  found.blocks.push({
+    place: placeOfDots(
+      element,
+      all.map((d) => d.dot),
+    ),
+    lines: brailleLines,
+    dotBaseDiameter: diameterFact(
+      all.map((d) => d.dot),
+      placeOfDot,
+    ),
+    dotHeight: missing(NOT_SHOWN),
+    dotShape: missing(NOT_SHOWN),
+    dotSpacing: uncertain ? unreadable : spacings.dotSpacing,
+    cellSpacing: uncertain ? unreadable : spacings.cellSpacing,
+    ...(spacings.lineSpacing && { lineSpacing: uncertain ? unreadable : spacings.lineSpacing }),
+    rotation: Math.round((Math.atan2(reading.y, reading.x) * 180 * ROTATION_STEPS) / Math.PI) / ROTATION_STEPS || 0,
+    mirrored: facing.mirrored,
+  })
+  found.assumptions.push(...assumptionsOf(choice, element))
+}
+
+function assumptionsOf({ lattice, facing, lines }: ChosenReading, element: string): Assumption[] {
+  const assumptions: Assumption[] = []
+  const say = (about: string, text: string) => assumptions.push({ about, text })
+  if (facing.mirrored)
+    say('braille-orientation', `${element} is read as drawn from the back (mirrored): only that way it gives words.`)
+  else if (facing.turned || Math.abs(lattice.along.y) > Math.abs(lattice.along.x))
+    say(
+      'braille-orientation',
+      `${element} does not run from left to right on the drawing; it is read the way round in which it gives words.`,
+    )
+  lines.forEach(({ reading, wording, alternatives }, l) => {
+    const shifted = reading.rowShift > 0 || reading.columnShift > 0
+    const where = `${element}/line/${l}`
+    if (alternatives.length > 0)
+      say(
+        'braille-phase',
+        `${where} has no dot in some rows or columns of its cells; it is taken as ${reading.cells}, but ${alternatives.map((a) => a.cells).join(' or ')} would have the same dots.`,
+      )
+    else if (shifted)
+      say(
+        'braille-phase',
+        `${where} has no dot in some rows or columns of its cells; it is taken as ${reading.cells}${wording.text === undefined ? '' : `, which says “${wording.text}”`}.`,
+      )
+  })
+  return assumptions
+}
+
+const placeOfDots = (element: string, dots: readonly Dot[]): Place => ({
+  element,
+  box: boxOf(dots),
+  ...(dots.length > 0 && { source: dots[0].shape.source }),
+})
+
+const boxOf = (dots: readonly Dot[]): Box =>
+  unionOfBoxes(
+    dots.map((d) => ({ x: d.x - d.diameter / 2, y: d.y - d.diameter / 2, width: d.diameter, height: d.diameter })),
+  ) ?? { x: 0, y: 0, width: 0, height: 0 }

@@ -1,0 +1,209 @@
+import { medianOf } from '../geometry/fit.js'
+import type { Point } from '../geometry/point.js'
+import type { Dot } from './dots.js'
+
+/**
+ * Dots as places of a braille lattice: cells of two columns and three rows, one dot spacing apart, cells one pitch apart
+ * along a line, lines well apart. Here in the coordinates of one basis, in dot spacings: `along` the lines, `across` them.
+ */
+export interface Lattice {
+  /** One dot spacing along the line and across it, millimetres; `across` is clockwise from `along` as seen. */
+  along: Point
+  across: Point
+  /** Cell pitch in dot spacings; undefined when no two cells show it. */
+  pitch?: number
+  lines: LatticeLine[]
+  /** Dots that fit no place. */
+  outliers: Dot[]
+  /** Root mean square distance of the dots from their places, in dot spacings. */
+  misfit: number
+}
+
+export interface LatticeLine {
+  places: LatticePlace[]
+  /** How far all rows may be moved down, or columns right, without leaving the cell: what geometry does not decide. */
+  rowSlack: number
+  columnSlack: number
+  /** Where the topmost occupied row stands, in dot spacings across. */
+  top: number
+}
+
+/** Row 0 to 2, column 0 or 1, cell counted along the line; the least of each in a line is 0. */
+export interface LatticePlace {
+  dot: Dot
+  cell: number
+  column: number
+  row: number
+}
+
+/** Positions nearer than this along an axis are one row or one column (dot spacings). */
+const SAME_ROW = 0.4
+/** Farther than this from its place a dot belongs to no place. */
+const FARTHEST = 0.36
+/** Cell pitches that are tried, in dot spacings: the widest cell over the nearest dots and the other way round, with room. */
+const PITCHES = { from: 2.25, to: 3.45, step: 0.005 } as const
+/** Sharpness of the pitch's tally. */
+const PITCH_WIDTH = 0.12
+/** Differences up to this many columns ahead and this long show the pitch. */
+const COLUMNS_AHEAD = 5
+const LONGEST_DIFFERENCE = 7.6
+/** How fast the running origin of a line follows its columns. */
+const FOLLOW = 0.4
+
+/** Undefined when the dots do not stand in lines of this basis at all. */
+export function latticeOf(dots: readonly Dot[], along: Point, across: Point): Lattice | undefined {
+  const determinant = along.x * across.y - along.y * across.x
+  const origin = dots[0]
+  const places = dots.map((dot) => {
+    const x = dot.x - origin.x
+    const y = dot.y - origin.y
+    return { dot, a: (x * across.y - y * across.x) / determinant, b: (along.x * y - along.y * x) / determinant }
+  })
+  const outliers: Dot[] = []
+  const misfits: number[] = []
+  const rows = rowsOf(places)
+  const columns = rows.map((line) => heapsAlong(line.members.map((m) => m.a)))
+  const pitch = pitchOf(columns)
+  const lines: LatticeLine[] = []
+  for (const [i, line] of rows.entries()) {
+    const walk = bestWalk(columns[i], pitch)
+    const placed: LatticePlace[] = []
+    for (const { dot, a, row, off } of line.members) {
+      const place = walk.nearest(a)
+      const misfit = Math.hypot(a - place.at, off)
+      if (misfit > FARTHEST) outliers.push(dot)
+      else {
+        placed.push({ dot, cell: place.cell, column: place.column, row })
+        misfits.push(misfit)
+      }
+    }
+    if (placed.length > 0) lines.push(finished(placed, line.top))
+  }
+  if (lines.length === 0) return undefined
+  const misfit = Math.sqrt(misfits.reduce((sum, m) => sum + m * m, 0) / misfits.length)
+  return { along, across, pitch, lines, outliers, misfit }
+}
+
+function finished(places: LatticePlace[], top: number): LatticeLine {
+  const least = (values: number[]) => values.reduce((a, b) => Math.min(a, b), Infinity)
+  const row = least(places.map((p) => p.row))
+  const column = least(places.map((p) => p.column))
+  const cell = least(places.map((p) => p.cell))
+  const moved = places.map((p) => ({ dot: p.dot, row: p.row - row, column: p.column - column, cell: p.cell - cell }))
+  const lowest = moved.reduce((most, p) => Math.max(most, p.row), 0)
+  const right = moved.reduce((most, p) => Math.max(most, p.column), 0)
+  return { places: moved, rowSlack: 2 - lowest, columnSlack: 1 - right, top: top + row }
+}
+
+interface Row {
+  members: { dot: Dot; a: number; row: number; off: number }[]
+  top: number
+}
+
+/** Lines from the top: a line begins with the topmost row left and takes the rows within two dot spacings of it. */
+function rowsOf(places: { dot: Dot; a: number; b: number }[]): Row[] {
+  const sorted = [...places].sort((p, q) => p.b - q.b)
+  const lines: Row[] = []
+  let start = 0
+  while (start < sorted.length) {
+    const first = sorted[start].b
+    let end = start
+    while (end < sorted.length && sorted[end].b < first + 2 + SAME_ROW) end++
+    const group = sorted.slice(start, end)
+    const top = medianOf(group.map((p) => p.b - Math.round(p.b - first)))
+    lines.push({
+      top,
+      members: group.map(({ dot, a, b }) => {
+        const row = Math.min(Math.max(Math.round(b - top), 0), 2)
+        return { dot, a, row, off: b - top - row }
+      }),
+    })
+    start = end
+  }
+  return lines
+}
+
+/** Middles of the heaps of positions along one line, in order. */
+function heapsAlong(positions: number[]): number[] {
+  const sorted = [...positions].sort((a, b) => a - b)
+  const heaps: number[] = []
+  let from = 0
+  for (let i = 1; i <= sorted.length; i++) {
+    if (i < sorted.length && sorted[i] - sorted[i - 1] < SAME_ROW) continue
+    heaps.push(medianOf(sorted.slice(from, i)))
+    from = i
+  }
+  return heaps
+}
+
+/** The cell pitch that explains most differences between columns: one or two pitches, more or less a dot spacing. */
+function pitchOf(lines: number[][]): number | undefined {
+  const differences: number[] = []
+  for (const columns of lines)
+    for (let i = 0; i < columns.length; i++)
+      for (let j = i + 1; j < Math.min(columns.length, i + 1 + COLUMNS_AHEAD); j++) {
+        const difference = columns[j] - columns[i]
+        if (difference > 1 + SAME_ROW / 2 && difference < LONGEST_DIFFERENCE) differences.push(difference)
+      }
+  let best: number | undefined
+  let most = 0
+  for (let pitch: number = PITCHES.from; pitch <= PITCHES.to; pitch += PITCHES.step) {
+    let tally = 0
+    for (const difference of differences) {
+      const cells = Math.max(1, Math.round(difference / pitch))
+      const over = difference - cells * pitch
+      const off = Math.min(Math.abs(over), Math.abs(over - 1), Math.abs(over + 1))
+      tally += Math.max(0, 1 - off / PITCH_WIDTH) / cells
+    }
+    if (tally > most) {
+      most = tally
+      best = pitch
+    }
+  }
+  return best
+}
+
+interface Walk {
+  cost: number
+  nearest(a: number): { at: number; cell: number; column: number }
+}
+
+/** Columns of one line as cells and columns of cells, begun with a left or with a right column, whichever fits better. */
+function bestWalk(columns: number[], pitch: number | undefined): Walk {
+  const left = walkFrom(columns, pitch, 0)
+  const right = walkFrom(columns, pitch, 1)
+  return right.cost < left.cost ? right : left
+}
+
+function walkFrom(columns: number[], pitch: number | undefined, firstColumn: 0 | 1): Walk {
+  const stops: { a: number; at: number; cell: number; column: number }[] = []
+  let origin = columns[0] - firstColumn
+  let cost = 0
+  for (const a of columns) {
+    const place = placeFor(a - origin, pitch)
+    const off = a - origin - place.at
+    cost += Math.min(off * off, FARTHEST * FARTHEST)
+    stops.push({ a, at: origin + place.at, cell: place.cell, column: place.column })
+    if (Math.abs(off) <= FARTHEST) origin += FOLLOW * off
+  }
+  return { cost, nearest: (a) => stops[nearestIndex(columns, a)] }
+}
+
+function placeFor(a: number, pitch: number | undefined): { at: number; cell: number; column: number } {
+  const places = [0, 1].map((column) => {
+    const cell = pitch === undefined ? 0 : Math.round((a - column) / pitch)
+    return { at: cell * (pitch ?? 0) + column, cell, column }
+  })
+  return Math.abs(places[0].at - a) <= Math.abs(places[1].at - a) ? places[0] : places[1]
+}
+
+function nearestIndex(sorted: number[], value: number): number {
+  let low = 0
+  let high = sorted.length - 1
+  while (low < high) {
+    const middle = (low + high) >> 1
+    if (sorted[middle] < value) low = middle + 1
+    else high = middle
+  }
+  return low > 0 && value - sorted[low - 1] < sorted[low] - value ? low - 1 : low
+}

@@ -1,0 +1,299 @@
+import { medianOf, robustFit, type Fit } from '../geometry/fit.js'
+import { distance, type Point } from '../geometry/point.js'
+import { missing, type Fact, type Known, type Place } from '../sign/sign.js'
+import type { ReadDot } from './cells.js'
+import type { Dot } from './dots.js'
+
+/**
+ * Spacings of a block of braille. The values are those of one lattice fitted to all dots at once (robust linear regression,
+ * see geometry/fit): each dot is its line's origin, plus its cell times the cell step, plus its column and row times a dot
+ * step; the steps are free vectors, so a turned, squashed or sheared drawing is measured as it is. The extremes are those of
+ * the actual pairs of dots: a displaced dot cannot hide in a fit.
+ */
+export interface Spacings {
+  dotSpacing: Fact<number>
+  cellSpacing: Fact<number>
+  lineSpacing?: Fact<number>
+  /** Step from cell to cell and from row to row, millimetres, as a reader goes. */
+  along: Point
+  down: Point
+  /** Place of dot 1 of the first cell of each line. */
+  origins: Point[]
+}
+
+/** Position errors below this are arithmetic and rounding of coordinates, millimetres. */
+const NOISE_FLOOR = 0.002
+/** An extreme is shown with its place when it is farther from the fit than so many standard deviations, and millimetres. */
+const CLEARLY_OFF = 4
+const CLEARLY_OFF_LEAST = 0.02
+
+const METHODS = {
+  dot: 'robust least-squares lattice through all dots; extremes over neighbouring dots of a cell (half of 1-3 and 4-6 when no dot is between), centre to centre',
+  cell: 'robust least-squares lattice through all dots; extremes over the same dot position in neighbouring occupied cells of a line, per cell step, centre to centre',
+  cellByOrigin:
+    'robust least-squares lattice through all dots; no dot position repeats in neighbouring cells, so the extremes are those of the cells’ origins',
+  line: 'robust least-squares lattice through all dots; distance between the fitted lines',
+  diameter: 'diameter of the least enclosing circle, half a painted stroke on each side included',
+} as const
+
+/** Pairs of dot numbers one spacing apart, and two apart with the number that must be missing between them. */
+const NEIGHBOURS = [
+  [1, 2],
+  [2, 3],
+  [4, 5],
+  [5, 6],
+  [1, 4],
+  [2, 5],
+  [3, 6],
+] as const
+const DOUBLES = [
+  [1, 3, 2],
+  [4, 6, 5],
+] as const
+
+/**
+ * @param lines The dots of each line in reading order.
+ * @param guess Dot steps as the lattice was found; used where the dots do not determine them.
+ * @param placeOf Names a cell of a line, or one dot of it.
+ */
+export function spacingsOf(
+  lines: ReadDot[][],
+  guess: { along: Point; down: Point },
+  placeOf: (line: number, cell: number, dot?: number) => Place,
+): Spacings {
+  const fitted = fitLattice(lines, guess)
+  const off = (line: number, dot: ReadDot): number => distance(dot.dot, expectedAt(fitted, line, dot))
+  const worse = (line: number, a: ReadDot, b: ReadDot): Place => {
+    const [bad, good] = off(line, a) >= off(line, b) ? [a, b] : [b, a]
+    const alone = off(line, bad) > Math.max(2 * off(line, good), CLEARLY_OFF_LEAST)
+    return alone ? placeOf(line, bad.cell, bad.number) : placeOf(line, bad.cell)
+  }
+  const dotPairs: Pair[] = []
+  const cellPairs: Pair[] = []
+  lines.forEach((dots, line) => {
+    for (const cell of byCell(dots).values()) {
+      const add = (a: ReadDot | undefined, b: ReadDot | undefined, steps: number) => {
+        if (a && b) dotPairs.push({ value: distance(a.dot, b.dot) / steps, place: () => worse(line, a, b) })
+      }
+      for (const [a, b] of NEIGHBOURS) add(cell.get(a), cell.get(b), 1)
+      for (const [a, b, between] of DOUBLES) if (!cell.has(between)) add(cell.get(a), cell.get(b), 2)
+    }
+    for (const [a, b] of repeatedPlaces(dots))
+      cellPairs.push({ value: distance(a.dot, b.dot) / (b.cell - a.cell), place: () => worse(line, a, b) })
+  })
+  return {
+    dotSpacing: dotFact(fitted, dotPairs),
+    cellSpacing: cellFact(fitted, cellPairs, lines, placeOf),
+    lineSpacing: lines.length > 1 ? lineFact(fitted, lines.length) : undefined,
+    along: fitted.along,
+    down: fitted.down,
+    origins: fitted.origins,
+  }
+}
+
+export function diameterFact(dots: readonly Dot[], placeOf: (dot: Dot) => Place): Known<number> {
+  const diameters = dots.map((d) => d.diameter)
+  const value = diameters.reduce((sum, d) => sum + d, 0) / diameters.length
+  const variance = diameters.reduce((sum, d) => sum + (d - value) ** 2, 0) / Math.max(diameters.length - 1, 1)
+  const least = dots.reduce((a, b) => (b.diameter < a.diameter ? b : a))
+  const most = dots.reduce((a, b) => (b.diameter > a.diameter ? b : a))
+  const middle = medianOf(diameters)
+  const places = [least, most].filter((dot) => Math.abs(dot.diameter - middle) > CLEARLY_OFF_LEAST).map(placeOf)
+  return {
+    value,
+    basis: 'drawn',
+    min: least.diameter,
+    max: most.diameter,
+    count: dots.length,
+    uncertainty: Math.sqrt(variance / diameters.length),
+    method: METHODS.diameter,
+    ...(places.length > 0 && { places }),
+  }
+}
+
+interface Pair {
+  value: number
+  place: () => Place
+}
+
+interface Fitted {
+  fit?: Fit
+  origins: Point[]
+  cell?: Point
+  column?: Point
+  row?: Point
+  /** Dot steps, guessed where not fitted. */
+  along: Point
+  down: Point
+  index: { cell: number; column: number; row: number }
+}
+
+const columnOf = (number: number): number => (number > 3 ? 1 : 0)
+const rowOf = (number: number): number => (number - 1) % 3
+
+/** Fits what the dots determine: all steps, or without the column or row step when a guess of it has to do. */
+function fitLattice(lines: ReadDot[][], guess: { along: Point; down: Point }): Fitted {
+  const all = lines.flatMap((dots, line) => dots.map((dot) => ({ line, dot })))
+  const varies = (value: (dot: ReadDot) => number) => new Set(all.map(({ dot }) => value(dot))).size > 1
+  const cells = varies((d) => d.cell)
+  const columns = varies((d) => columnOf(d.number))
+  const rows = varies((d) => rowOf(d.number))
+  for (const [useColumn, useRow, useCell] of [
+    [columns, rows, cells],
+    [false, rows, cells],
+    [false, false, cells],
+    [false, false, false],
+  ] as const) {
+    const design = all.map(({ line, dot }) => [
+      ...lines.map((_, l) => (l === line ? 1 : 0)),
+      ...(useCell ? [dot.cell] : []),
+      ...(useColumn ? [columnOf(dot.number)] : []),
+      ...(useRow ? [rowOf(dot.number)] : []),
+    ])
+    const observed = all.map(({ dot }) => {
+      const column = useColumn ? 0 : columnOf(dot.number)
+      const row = useRow ? 0 : rowOf(dot.number)
+      return [
+        dot.dot.x - column * guess.along.x - row * guess.down.x,
+        dot.dot.y - column * guess.along.y - row * guess.down.y,
+      ]
+    })
+    const fit = robustFit(design, observed, NOISE_FLOOR)
+    if (!fit) continue
+    const [cell, column, row] = [
+      lines.length,
+      lines.length + Number(useCell),
+      lines.length + Number(useCell) + Number(useColumn),
+    ]
+    const vector = (i: number): Point => ({ x: fit.parameters[i][0], y: fit.parameters[i][1] })
+    return {
+      fit,
+      origins: lines.map((_, l) => vector(l)),
+      cell: useCell ? vector(cell) : undefined,
+      column: useColumn ? vector(column) : undefined,
+      row: useRow ? vector(row) : undefined,
+      along: useColumn ? vector(column) : guess.along,
+      down: useRow ? vector(row) : guess.down,
+      index: { cell, column, row },
+    }
+  }
+  return {
+    origins: lines.map((dots) => ({ x: dots[0].dot.x, y: dots[0].dot.y })),
+    ...guess,
+    index: { cell: 0, column: 0, row: 0 },
+  }
+}
+
+const expectedAt = (f: Fitted, line: number, { cell, number }: ReadDot): Point => ({
+  x: f.origins[line].x + cell * (f.cell?.x ?? 0) + columnOf(number) * f.along.x + rowOf(number) * f.down.x,
+  y: f.origins[line].y + cell * (f.cell?.y ?? 0) + columnOf(number) * f.along.y + rowOf(number) * f.down.y,
+})
+
+const lengthOf = (p: Point): number => Math.hypot(p.x, p.y)
+const deviation = (f: Fitted, parameter: number): number =>
+  f.fit ? f.fit.sigma * Math.sqrt(f.fit.covariance[parameter][parameter]) : 0
+
+function dotFact(f: Fitted, pairs: Pair[]): Fact<number> {
+  const steps: { value: number; deviation: number }[] = []
+  if (f.column) steps.push({ value: lengthOf(f.column), deviation: deviation(f, f.index.column) })
+  if (f.row) steps.push({ value: lengthOf(f.row), deviation: deviation(f, f.index.row) })
+  if (steps.length === 0 || pairs.length === 0)
+    return missing('no two neighbouring dots of a cell show the dot spacing')
+  const weight = steps.reduce((sum, s) => sum + 1 / s.deviation ** 2, 0)
+  const value = steps.reduce((sum, s) => sum + s.value / s.deviation ** 2, 0) / weight
+  return fact(value, 1 / Math.sqrt(weight), pairs, METHODS.dot, f.fit?.sigma ?? 0)
+}
+
+function cellFact(
+  f: Fitted,
+  pairs: Pair[],
+  lines: ReadDot[][],
+  placeOf: (line: number, cell: number) => Place,
+): Fact<number> {
+  if (!f.cell) return missing('no two cells show the cell spacing')
+  const shown = pairs.length > 0 ? pairs : originPairs(f, lines, placeOf)
+  const method = pairs.length > 0 ? METHODS.cell : METHODS.cellByOrigin
+  return fact(lengthOf(f.cell), deviation(f, f.index.cell), shown, method, f.fit?.sigma ?? 0)
+}
+
+function lineFact(f: Fitted, lines: number): Fact<number> {
+  const direction = f.cell ?? f.along
+  const cross = direction.x * f.down.y - direction.y * f.down.x
+  const pitches: number[] = []
+  for (let i = 1; i < lines; i++) {
+    const x = f.origins[i].x - f.origins[i - 1].x
+    const y = f.origins[i].y - f.origins[i - 1].y
+    pitches.push((Math.abs(direction.x * y - direction.y * x) / Math.abs(cross)) * lengthOf(f.down))
+  }
+  const value = pitches.reduce((sum, p) => sum + p, 0) / pitches.length
+  const c = f.fit?.covariance
+  const variance = c ? c[0][0] + c[lines - 1][lines - 1] - 2 * c[0][lines - 1] : 0
+  return {
+    value,
+    basis: 'drawn',
+    min: Math.min(...pitches),
+    max: Math.max(...pitches),
+    count: pitches.length,
+    uncertainty: ((f.fit?.sigma ?? 0) * Math.sqrt(Math.max(variance, 0))) / (lines - 1),
+    method: METHODS.line,
+  }
+}
+
+function fact(value: number, uncertainty: number, pairs: Pair[], method: string, sigma: number): Known<number> {
+  const least = pairs.reduce((a, b) => (b.value < a.value ? b : a))
+  const most = pairs.reduce((a, b) => (b.value > a.value ? b : a))
+  const clear = Math.max(CLEARLY_OFF * Math.SQRT2 * sigma, CLEARLY_OFF_LEAST)
+  const places = [least, most].filter((pair) => Math.abs(pair.value - value) > clear).map((pair) => pair.place())
+  const distinct = places.filter((place, i) => places.findIndex((p) => p.element === place.element) === i)
+  return {
+    value,
+    basis: 'drawn',
+    min: least.value,
+    max: most.value,
+    count: pairs.length,
+    uncertainty,
+    method,
+    ...(distinct.length > 0 && { places: distinct }),
+  }
+}
+
+function byCell(dots: ReadDot[]): Map<number, Map<number, ReadDot>> {
+  const cells = new Map<number, Map<number, ReadDot>>()
+  for (const dot of dots) {
+    const cell = cells.get(dot.cell)
+    if (cell) cell.set(dot.number, dot)
+    else cells.set(dot.cell, new Map([[dot.number, dot]]))
+  }
+  return cells
+}
+
+/** The same dot position in neighbouring occupied cells. */
+function repeatedPlaces(dots: ReadDot[]): [ReadDot, ReadDot][] {
+  const cells = [...byCell(dots)].sort((a, b) => a[0] - b[0]).map(([, cell]) => cell)
+  return cells.slice(1).flatMap((cell, i) =>
+    [...cell].flatMap(([number, dot]): [ReadDot, ReadDot][] => {
+      const before = cells[i].get(number)
+      return before ? [[before, dot]] : []
+    }),
+  )
+}
+
+/** Neighbouring cells by their origins: each cell's dots moved back to dot 1 by the fitted dot steps, then averaged. */
+function originPairs(f: Fitted, lines: ReadDot[][], placeOf: (line: number, cell: number) => Place): Pair[] {
+  return lines.flatMap((dots, line) => {
+    const origins = [...byCell(dots)]
+      .sort((a, b) => a[0] - b[0])
+      .map(([cell, members]) => {
+        const back = [...members.values()].map(({ dot, number }) => ({
+          x: dot.x - columnOf(number) * f.along.x - rowOf(number) * f.down.x,
+          y: dot.y - columnOf(number) * f.along.y - rowOf(number) * f.down.y,
+        }))
+        const mean = (of: (p: Point) => number) => back.reduce((sum, p) => sum + of(p), 0) / back.length
+        return { cell, at: { x: mean((p) => p.x), y: mean((p) => p.y) } }
+      })
+    return origins.slice(1).map((origin, i) => ({
+      value: distance(origin.at, origins[i].at) / (origin.cell - origins[i].cell),
+      place: () => placeOf(line, origin.cell),
+    }))
+  })
+}
