@@ -8,6 +8,7 @@ import type { Report } from './report/schema.js'
 import { combine } from './sign/combine.js'
 import type { SignDescription } from './sign/description.js'
 import { describe } from './sign/describe.js'
+import type { Sign } from './sign/sign.js'
 import { findStandards } from './standards/catalogue.js'
 
 /** One question: a drawing, a description or both, and the standards to hold the sign against. */
@@ -25,18 +26,31 @@ export interface CheckOptions extends RecogniseOptions {
   decisionRule: 'simple' | 'guarded'
   unitSystem: 'printed' | 'both'
   language: 'en'
+  /** Nobody said what the sign is for; `use` is the service's guess. */
+  useAssumed?: boolean
 }
 
 /**
  * The whole way of the data. Pure: the same input, standards and translator give the same report.
  * @throws {Refusal} when the input cannot be judged at all.
  */
-export function check(input: CheckInput, translator: Translator): Report {
+export const check = (input: CheckInput, translator: Translator): Report => examine(input, translator).report
+
+/** The same, with the sign that was judged, for forms of the report that draw it. */
+export function examine(input: CheckInput, translator: Translator): { sign: Sign; report: Report } {
   const standards = findStandards(input.standards)
+  const sign = readSign(input, translator)
+  const measure = measurer(sign, translator)
+  const judgements = standards.map((standard) => judge(standard, sign, measure, input.options))
+  return { sign, report: makeReport({ input, sign, standards, judgements, translator }) }
+}
+
+/** The first half of the way: one sign from what was given, nothing judged. */
+export function readSign(input: CheckInput, translator: Translator): Sign {
   const drawn = input.drawing && recognise(readDrawing(input.drawing, input.options), input.options, translator)
   const described = input.sign && describe(input.sign, translator)
   const sign = combine(drawn, described)
-  const measure = measurer(sign, translator)
-  const judgements = standards.map((standard) => judge(standard, sign, measure, input.options))
-  return makeReport({ input, sign, standards, judgements, translator })
+  if (!input.options.useAssumed) return sign
+  const text = `No use was given; the sign is taken as one for use “${sign.use}”.`
+  return { ...sign, assumptions: [{ about: 'use', text }, ...sign.assumptions] }
 }

@@ -15,8 +15,7 @@ export function combineBraille(
   merge: Merge,
 ): BrailleBlock[] {
   if (described.length === 0) return drawn
-  if (drawn.length === described.length)
-    return drawn.map((from, i) => combineOne(from, described[i], i, corner, merge))
+  if (drawn.length === described.length) return drawn.map((from, i) => combineOne(from, described[i], i, corner, merge))
   const partnerOf = partners(drawn, described)
   const single = described.length === 1 ? described[0] : undefined
   if (single && drawn.length > 1 && partnerOf.size === 0) return standForAll(drawn, single, corner, merge)

@@ -12,8 +12,7 @@ export function combineLettering(drawn: Lettering[], description: Sign, corner: 
     const finish = description.panel.finish
     return drawn.map((item) => ({ ...item, finish: isKnown(item.finish) ? item.finish : finish }))
   }
-  if (drawn.length === described.length)
-    return drawn.map((from, i) => combineOne(from, described[i], i, corner, merge))
+  if (drawn.length === described.length) return drawn.map((from, i) => combineOne(from, described[i], i, corner, merge))
   const single = described.length === 1 ? described[0] : undefined
   const partnerOf = partners(drawn, described)
   if (single && drawn.length > 1 && partnerOf.size === 0) return standForAll(drawn, single, corner, merge)

@@ -1,0 +1,50 @@
+import { mkdir, readFile, writeFile } from 'node:fs/promises'
+import { dirname, join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import { createTranslator } from './braille/engine.js'
+import { problemMarkdown } from './service/problem-pages.js'
+import { PROBLEM_TYPES } from './service/problem-table.js'
+import { buildService } from './service/service.js'
+import { DEFAULT_SETTINGS } from './service/settings.js'
+import { standardMarkdown } from './service/standard-markdown.js'
+import { standardTable } from './service/standard-table.js'
+import { listStandards } from './standards/catalogue.js'
+
+/**
+ * Writes what is made from the schemas and the tables: the OpenAPI document, the page of each problem and of each standard.
+ * With `--compare` nothing is written; the exit status is 1 when a file on disk differs.
+ */
+
+const ROOT = fileURLToPath(new URL('..', import.meta.url))
+
+async function generated(): Promise<Map<string, string>> {
+  const { app } = await buildService({ ...DEFAULT_SETTINGS, logLevel: 'silent' }, { translator: createTranslator() })
+  const document = app.swagger()
+  await app.close()
+  return new Map([
+    ['openapi/openapi.json', `${JSON.stringify(document, null, 2)}\n`],
+    ...PROBLEM_TYPES.map((type): [string, string] => [`docs/problems/${type}.md`, problemMarkdown(type)]),
+    ...listStandards().map((standard): [string, string] => [
+      `docs/standards/${standard.id}.md`,
+      standardMarkdown(standardTable(standard)),
+    ]),
+  ])
+}
+
+const onDisk = (path: string): Promise<string | undefined> => readFile(join(ROOT, path), 'utf8').catch(() => undefined)
+
+const compare = process.argv.includes('--compare')
+let differing = 0
+for (const [path, text] of await generated()) {
+  if ((await onDisk(path)) === text) continue
+  differing++
+  if (!compare) {
+    await mkdir(dirname(join(ROOT, path)), { recursive: true })
+    await writeFile(join(ROOT, path), text)
+  }
+  process.stdout.write(`${compare ? 'differs' : 'written'}: ${path}\n`)
+}
+if (compare && differing > 0) {
+  process.stdout.write('Run `npm run generate` and commit the result.\n')
+  process.exitCode = 1
+}

@@ -1,0 +1,31 @@
+import { examine, readSign } from '../check.js'
+import type { Translator } from '../braille/translator.js'
+import { Refusal } from '../refusal.js'
+import { reportHtml } from '../report/html.js'
+import { reportSvg } from '../report/svg.js'
+import { readingAnswer } from './reading-answer.js'
+import type { Answer, RefusedAnswer, Task } from './task.js'
+
+/**
+ * What the core answers to a task, as text in the form asked for.
+ * @throws {Refusal} when the input cannot be judged at all.
+ */
+export function answer(task: Task, translator: Translator): Answer {
+  if (task.kind === 'reading') return { body: JSON.stringify(readingAnswer(readSign(task.input, translator))) }
+  const { report, sign } = examine(task.input, translator)
+  if (task.type === 'application/json') return { body: JSON.stringify(report), tag: `${report.id}-json` }
+  const drawing = reportSvg(report, sign)
+  if (task.type === 'image/svg+xml') return { body: drawing, tag: `${report.id}-svg` }
+  return { body: reportHtml(report, drawing), tag: `${report.id}-html` }
+}
+
+/** The same across threads, where an error keeps its message only: a refusal is answered as plain data. */
+export function answerOrRefusal(task: Task, translator: Translator): Answer | RefusedAnswer {
+  try {
+    return answer(task, translator)
+  } catch (error) {
+    if (!(error instanceof Refusal)) throw error
+    const { type, detail, errors, excess } = error
+    return { refused: { type, detail, errors, ...(excess && { excess }) } }
+  }
+}

@@ -1,0 +1,101 @@
+import type { FastifyInstance } from 'fastify'
+import type { Translator } from '../braille/translator.js'
+import { Report } from '../report/schema.js'
+import { POTTERY_ROOM } from '../sign/examples.js'
+import { answer } from './answer.js'
+import { CheckForm, CheckQuery, CheckRequest, DEFAULT_STANDARDS } from './check-request.js'
+import type { JsonReader } from './json.js'
+import { negotiate } from './negotiate.js'
+import { documented } from './openapi.js'
+import type { Operation } from './operation.js'
+import type { Pool } from './pool.js'
+import type { ProblemType } from './problem-table.js'
+import { fromJson, readRequest } from './read-request.js'
+import { LIMITS } from './settings.js'
+import { REPORT_TYPES, type Answer, type Task } from './task.js'
+
+/** POST /v1/checks: one sign in, a judged report out, whether the sign passes or not. */
+
+export interface CheckParts {
+  translator: Translator
+  pool: Pool
+  json: JsonReader
+}
+
+const EXAMPLE_REQUEST = { standards: DEFAULT_STANDARDS, sign: POTTERY_ROOM }
+
+/** Bodies that a check and a reading take. */
+export const CHECK_BODIES: Operation['requests'] = {
+  'application/json': {
+    schema: CheckRequest,
+    examples: { room: { summary: 'A room sign', value: () => EXAMPLE_REQUEST } },
+  },
+  'image/svg+xml': {},
+  'multipart/form-data': { schema: CheckForm },
+}
+
+export const CHECK_PROBLEMS: ProblemType[] = [
+  'malformed-json',
+  'malformed-request',
+  'malformed-drawing',
+  'entities-not-accepted',
+  'not-acceptable',
+  'too-large',
+  'unsupported-media-type',
+  'invalid-description',
+  'invalid-parameters',
+  'unknown-standard',
+  'scale-unknown',
+  'no-tactile-elements',
+  'too-complex',
+  'busy',
+]
+
+export function checkRoutes(app: FastifyInstance, parts: CheckParts) {
+  const { translator } = parts
+  const roomReport = (): unknown =>
+    JSON.parse(answer({ kind: 'check', type: 'application/json', input: fromJson(EXAMPLE_REQUEST) }, translator).body)
+  const operation: Operation = {
+    id: 'createCheck',
+    tag: 'checks',
+    summary: 'Check a sign',
+    description:
+      'Takes one sign as a description, a drawing or both, and answers with a report on every requirement, whether the sign passes or not. Nothing is kept. The Accept header picks the form of the report.',
+    requests: CHECK_BODIES,
+    answer: {
+      status: 200,
+      description: 'The report.',
+      content: {
+        'application/json': {
+          schema: Report,
+          examples: { room: { summary: 'The report on the room sign', value: roomReport } },
+        },
+        'text/html': {},
+        'image/svg+xml': {},
+      },
+    },
+    problems: CHECK_PROBLEMS,
+  }
+  const { config, schema } = documented(operation)
+  app.post(
+    '/v1/checks',
+    { config, schema: { ...schema, querystring: CheckQuery }, validatorCompiler: readLater },
+    async (request, reply) => {
+      const type = negotiate(request, reply, REPORT_TYPES)
+      const input = await readRequest(request, parts.json)
+      const { body, tag } = await run({ kind: 'check', type, input }, Number(request.headers['content-length']), parts)
+      if (tag !== undefined) void reply.header('etag', `"${tag}"`)
+      void reply.type(type === 'application/json' ? type : `${type}; charset=utf-8`)
+      return reply.send(body)
+    },
+  )
+}
+
+/** The request is read once, by its own reader, which knows all its forms. */
+export const readLater = () => () => true
+
+/** A description alone takes less time than a thread would; drawings and large bodies go to the threads. */
+export async function run(task: Task, length: number, { translator, pool }: CheckParts): Promise<Answer> {
+  const small = !task.input.drawing && length <= LIMITS.inlineJson
+  return small ? answer(task, translator) : pool.run(task)
+}

@@ -1,0 +1,67 @@
+import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
+import { Refusal } from '../refusal.js'
+import { PROBLEM_MEDIA_TYPE, problemOf, ServiceProblem } from './problems.js'
+import { LIMITS } from './settings.js'
+
+/** Every error leaves as a problem document; what the framework throws is put into our own types here. */
+
+const READ_TYPES = 'application/json, image/svg+xml and multipart/form-data'
+
+export function sendProblem(request: FastifyRequest, reply: FastifyReply, cause: ServiceProblem | Refusal) {
+  const problem = problemOf(cause, request.id)
+  if (cause instanceof ServiceProblem) void reply.headers(cause.headers)
+  return reply.code(problem.status).type(PROBLEM_MEDIA_TYPE).send(JSON.stringify(problem))
+}
+
+export function installErrorHandler(app: FastifyInstance) {
+  app.setErrorHandler((error: FastifyError | Error, request, reply) => {
+    const cause = causeOf(error, request)
+    if (cause.type === 'internal-error') request.log.error({ err: error }, 'a request could not be answered')
+    return sendProblem(request, reply, cause)
+  })
+}
+
+/** What an error is in our terms; anything unforeseen is a fault of ours and tells nothing. */
+export function causeOf(error: FastifyError | Error, request: FastifyRequest): ServiceProblem | Refusal {
+  if (error instanceof ServiceProblem || error instanceof Refusal) return error
+  const code = 'code' in error ? error.code : ''
+  switch (code) {
+    case 'FST_ERR_CTP_INVALID_JSON_BODY':
+    case 'FST_ERR_CTP_EMPTY_JSON_BODY':
+    case 'FST_INVALID_JSON_FIELD_ERROR':
+      return new ServiceProblem('malformed-json', 'The text is not JSON that is read here.')
+    case 'FST_ERR_CTP_INVALID_MEDIA_TYPE':
+      return unsupported(request)
+    case 'FST_ERR_CTP_BODY_TOO_LARGE':
+      return tooLarge(request)
+    case 'FST_REQ_FILE_TOO_LARGE':
+      return tooLarge(request, 'A file of the form is larger than is read here.', LIMITS.drawing)
+    case 'FST_PARTS_LIMIT':
+    case 'FST_FILES_LIMIT':
+    case 'FST_FIELDS_LIMIT':
+      return new ServiceProblem('too-large', 'The form has more parts than are read here.', [], {
+        limit: LIMITS.formParts,
+        actual: LIMITS.formParts + 1,
+      })
+    default:
+      if ('statusCode' in error && error.statusCode !== undefined && error.statusCode < 500)
+        return new ServiceProblem('malformed-request', 'The request breaks the rules of HTTP or of its form.')
+      return new ServiceProblem('internal-error', 'The request could not be answered. The fault is logged.')
+  }
+}
+
+export function unsupported(request: FastifyRequest): ServiceProblem {
+  const type = request.headers['content-type']
+  const said = type === undefined ? 'A body without a Content-Type' : `The media type of this body`
+  return new ServiceProblem('unsupported-media-type', `${said} is not read here; ${READ_TYPES} are.`)
+}
+
+function tooLarge(request: FastifyRequest, detail = 'The body is larger than is read here.', limit?: number) {
+  const largest = limit ?? (isDrawing(request) ? LIMITS.drawing : LIMITS.json)
+  const length = Number(request.headers['content-length'])
+  const actual = Number.isFinite(length) && length > largest ? length : largest + 1
+  return new ServiceProblem('too-large', detail, [], { limit: largest, actual })
+}
+
+export const isDrawing = (request: FastifyRequest): boolean =>
+  request.headers['content-type']?.toLowerCase().startsWith('image/svg+xml') ?? false

@@ -1,0 +1,47 @@
+import type { Socket } from 'node:net'
+import type { FastifyInstance, FastifyServerOptions } from 'fastify'
+import { randomUUID } from 'node:crypto'
+import { PROBLEM_MEDIA_TYPE, problemOf } from './problems.js'
+
+/** One line for each request: what was asked for, how it ended, how long it took. No body, no query, no header. */
+
+export const loggerOptions = (level: string): FastifyServerOptions['logger'] => ({
+  level,
+  serializers: {
+    req: (request: { id: string; method: string; url: string }) => ({
+      id: request.id,
+      method: request.method,
+      path: pathOf(request.url),
+    }),
+  },
+})
+
+const pathOf = (url: string): string => url.split('?', 1)[0] ?? ''
+
+export function logRequests(app: FastifyInstance) {
+  app.addHook('onRequest', async (request, reply) => {
+    void reply.header('x-request-id', request.id)
+  })
+  app.addHook('onResponse', async (request, reply) => {
+    request.log.info({
+      method: request.method,
+      path: pathOf(request.url),
+      status: reply.statusCode,
+      milliseconds: Math.round(reply.elapsedTime),
+    })
+  })
+}
+
+/** What is no HTTP at all gets a problem too, by hand, because no request came of it. */
+export function answerBrokenHttp(error: Error & { code?: string }, socket: Socket) {
+  if (error.code === 'ECONNRESET' || socket.destroyed || !socket.writable) return
+  const detail =
+    error.code === 'HPE_HEADER_OVERFLOW'
+      ? 'The headers are larger than is read here.'
+      : 'This is not HTTP that is read here.'
+  const problem = problemOf({ type: 'malformed-request', detail, errors: [] }, randomUUID())
+  const body = JSON.stringify(problem)
+  socket.end(
+    `HTTP/1.1 ${problem.status} Bad Request\r\ncontent-type: ${PROBLEM_MEDIA_TYPE}\r\ncontent-length: ${Buffer.byteLength(body)}\r\nconnection: close\r\n\r\n${body}`,
+  )
+}

@@ -1,0 +1,102 @@
+import { MessageChannel } from 'node:worker_threads'
+import { Piscina } from 'piscina'
+import { Refusal } from '../refusal.js'
+import { ServiceProblem } from './problems.js'
+import type { Settings } from './settings.js'
+import type { Answer, RefusedAnswer, Task } from './task.js'
+
+/** Seconds after which a client may ask again when all threads are taken. */
+const RETRY_AFTER = 2
+/** Milliseconds a task may wait and run altogether, should a thread never begin. */
+const LONGEST_WAIT = 30_000
+const BYTES_PER_MEGABYTE = 1024 * 1024
+
+/** Threads that check drawings under a limit of time and memory, so that no drawing holds up or takes down the service. */
+export class Pool {
+  private readonly piscina: Piscina
+
+  constructor(
+    private readonly settings: Settings,
+    onError: (error: Error) => void,
+  ) {
+    this.piscina = new Piscina({
+      filename: settings.worker.href,
+      minThreads: 1,
+      maxThreads: settings.threads,
+      maxQueue: settings.queueLimit,
+      concurrentTasksPerWorker: 1,
+      resourceLimits: { maxOldGenerationSizeMb: settings.heapLimit },
+      // Threads have no business with the environment.
+      env: {},
+    })
+    this.piscina.on('error', onError)
+  }
+
+  /**
+   * Runs one task in a thread. The bytes of its drawing are handed over, not copied.
+   * @throws {Refusal} of the core, or `too-complex` when the time or the memory is used up.
+   * @throws {ServiceProblem} `busy` when the queue is full.
+   */
+  async run(task: Task): Promise<Answer> {
+    const { port1: begun, port2 } = new MessageChannel()
+    const abort = new AbortController()
+    let began: number | undefined
+    let timer = setTimeout(() => abort.abort(), LONGEST_WAIT)
+    begun.once('message', () => {
+      began = performance.now()
+      clearTimeout(timer)
+      timer = setTimeout(() => abort.abort(), this.settings.timeLimit)
+    })
+    const drawing = task.input.drawing && ownBytes(task.input.drawing)
+    const input = drawing ? { ...task.input, drawing } : task.input
+    try {
+      const options = { signal: abort.signal, transferList: [port2, ...(drawing ? [drawing.buffer] : [])] }
+      const result = (await this.piscina.run({ task: { ...task, input }, begun: port2 }, options)) as
+        Answer | RefusedAnswer
+      if ('body' in result) return result
+      const { type, detail, errors, excess } = result.refused
+      throw new Refusal(type, detail, errors, excess)
+    } catch (error) {
+      throw this.explain(error, began)
+    } finally {
+      clearTimeout(timer)
+      begun.close()
+    }
+  }
+
+  async close(): Promise<void> {
+    await this.piscina.destroy()
+  }
+
+  private explain(error: unknown, began: number | undefined): unknown {
+    if (!(error instanceof Error) || error instanceof Refusal) return error
+    if (error.name === 'AbortError') return began === undefined ? busy() : this.tookTooLong(performance.now() - began)
+    if ('code' in error && error.code === 'ERR_WORKER_OUT_OF_MEMORY') return this.tookTooMuch()
+    if (/queue is at limit/u.test(error.message)) return busy()
+    return error
+  }
+
+  private tookTooLong(actual: number): Refusal {
+    const limit = this.settings.timeLimit
+    const detail = `The check took longer than the ${limit} milliseconds that it may take.`
+    return new Refusal('too-complex', detail, [], { limit, actual: Math.round(actual) })
+  }
+
+  private tookTooMuch(): Refusal {
+    const limit = this.settings.heapLimit * BYTES_PER_MEGABYTE
+    const detail = `The check needed more than the ${this.settings.heapLimit} megabytes of memory that it may use.`
+    return new Refusal('too-complex', detail, [], { limit, actual: limit + 1 })
+  }
+}
+
+const busy = (): ServiceProblem =>
+  new ServiceProblem('busy', 'All workers are taken and the queue is full.', [], undefined, {
+    'retry-after': String(RETRY_AFTER),
+  })
+
+/** The bytes in a buffer of their own: a small upload shares its buffer with others, which must not be handed over. */
+function ownBytes(bytes: Uint8Array): Uint8Array<ArrayBuffer> {
+  const { buffer, byteOffset, byteLength } = bytes
+  const whole = byteOffset === 0 && byteLength === buffer.byteLength
+  return whole && buffer instanceof ArrayBuffer ? new Uint8Array(buffer) : new Uint8Array(bytes)
+}

@@ -1,0 +1,160 @@
+import type { RefusalType } from '../refusal.js'
+
+/** The problems that this service answers with (RFC 9457): one row each, one page each in docs/problems/. */
+
+export interface ProblemKind {
+  status: number
+  title: string
+  /** When it is answered, for people. */
+  meaning: string
+  /** What the client can do about it. */
+  remedy: string
+  /** A worked example of the detail. */
+  example: string
+}
+
+export type ProblemType =
+  | RefusalType
+  | 'malformed-json'
+  | 'malformed-request'
+  | 'invalid-parameters'
+  | 'not-found'
+  | 'method-not-allowed'
+  | 'not-acceptable'
+  | 'unsupported-media-type'
+  | 'busy'
+  | 'internal-error'
+
+export const PROBLEMS: Record<ProblemType, ProblemKind> = {
+  'malformed-json': {
+    status: 400,
+    title: 'The JSON cannot be read',
+    meaning:
+      'The body, or a JSON part of it, is not JSON (RFC 8259), or holds a key that no JSON from outside may hold.',
+    remedy: 'Mend the JSON at the line and column that the errors name. NaN and Infinity are no JSON.',
+    example: 'The body is not JSON.',
+  },
+  'malformed-request': {
+    status: 400,
+    title: 'The request cannot be read',
+    meaning: 'The request breaks the rules of HTTP, of its address or of multipart forms.',
+    remedy: 'Send the request with an HTTP library, and a form with the boundary that its header names.',
+    example: 'The form has no part that is known here.',
+  },
+  'malformed-drawing': {
+    status: 400,
+    title: 'The drawing cannot be read',
+    meaning:
+      'The body is no SVG: not well-formed XML, another format under the name of SVG, or an unreadable encoding.',
+    remedy: 'Export the drawing again as plain SVG. The errors name the line and the column.',
+    example: 'The drawing is not well-formed XML.',
+  },
+  'entities-not-accepted': {
+    status: 400,
+    title: 'The drawing declares entities that are not read',
+    meaning:
+      'External, parameter, nested or large entities are never read; the short flat ones of drawing programs are.',
+    remedy: 'Export the drawing without a document type, or write the text out where the entity stands.',
+    example: 'The drawing declares an external entity.',
+  },
+  'not-found': {
+    status: 404,
+    title: 'There is nothing at this address',
+    meaning: 'The address, or the thing that it names, is not known.',
+    remedy: 'See the reference at /docs for the addresses, and GET /v1/standards for the standards.',
+    example: 'There is nothing at /v1/nowhere.',
+  },
+  'method-not-allowed': {
+    status: 405,
+    title: 'The address does not take this method',
+    meaning: 'The address is known, but not for this method.',
+    remedy: 'Use one of the methods that the Allow header names.',
+    example: 'GET is not taken here; POST is.',
+  },
+  'not-acceptable': {
+    status: 406,
+    title: 'No form of the answer suits the Accept header',
+    meaning: 'None of the media types that the request accepts can be made here.',
+    remedy: 'Accept one of the media types that the detail names.',
+    example: 'This answer can be had as application/json, text/html or image/svg+xml.',
+  },
+  'too-large': {
+    status: 413,
+    title: 'The request is too large',
+    meaning: 'The body or one of its parts is larger than its limit; `limit` and `actual` say by how much, in bytes.',
+    remedy: 'Send one sign at a time, and take embedded images out of the drawing.',
+    example: 'The body is larger than is read here.',
+  },
+  'unsupported-media-type': {
+    status: 415,
+    title: 'The media type of the body is not read',
+    meaning: 'The Content-Type header names a type that this address does not read, or the body is compressed.',
+    remedy: 'Send application/json, image/svg+xml or multipart/form-data, without Content-Encoding.',
+    example: 'text/csv is not read here; application/json, image/svg+xml and multipart/form-data are.',
+  },
+  'invalid-description': {
+    status: 422,
+    title: 'The description does not fit its schema',
+    meaning: 'The JSON was read, but a value is missing, of the wrong kind or out of bounds, or a key is not known.',
+    remedy: 'Mend each place that the errors name by a JSON Pointer into the body.',
+    example: 'The description has one error.',
+  },
+  'invalid-parameters': {
+    status: 422,
+    title: 'A query parameter cannot be used',
+    meaning: 'A query parameter is not known, of the wrong kind, out of bounds, or does not go with this body.',
+    remedy: 'Mend each parameter that the errors name.',
+    example: 'The query has one error.',
+  },
+  'unknown-standard': {
+    status: 422,
+    title: 'A standard is not known',
+    meaning: 'The request names a standard, or a revision of one, that this service does not have.',
+    remedy: 'Take the ids from GET /v1/standards; leave the revision out for the newest.',
+    example: 'There is no standard us-ada-1776.',
+  },
+  'scale-unknown': {
+    status: 422,
+    title: 'The scale of the drawing is not known',
+    meaning: 'The drawing has no size in a unit of length, so no millimetre of it is known.',
+    remedy: 'Give the drawing a width in mm, or send the option `scale` (millimetres per user unit).',
+    example: 'The drawing has no width in a unit of length.',
+  },
+  'no-tactile-elements': {
+    status: 422,
+    title: 'The drawing holds nothing that could be touched or read',
+    meaning: 'No part is named, and there is no text, no dot, and no outline that could be a character.',
+    remedy: 'Send the drawing of the lettering and the braille, or name its parts with `data-part`.',
+    example: 'The drawing holds no lettering and no braille.',
+  },
+  'too-complex': {
+    status: 422,
+    title: 'The drawing is too complex',
+    meaning: 'A limit on elements, nesting, references, time or memory was reached; `limit` and `actual` say which.',
+    remedy: 'Simplify the drawing: one sign, no effects, no embedded pictures.',
+    example: 'The check took longer than it may.',
+  },
+  'untranslatable-text': {
+    status: 422,
+    title: 'The text cannot be put into braille',
+    meaning: 'The text holds a character that the braille tables do not know, or is too long.',
+    remedy: 'Spell out the character that the detail names.',
+    example: 'The character “☃” has no braille in this code.',
+  },
+  busy: {
+    status: 503,
+    title: 'The service is busy',
+    meaning: 'All workers are taken and the queue is full, or the service is about to stop.',
+    remedy: 'Ask again after the seconds that the Retry-After header names.',
+    example: 'All workers are taken and the queue is full.',
+  },
+  'internal-error': {
+    status: 500,
+    title: 'Something went wrong here',
+    meaning: 'A fault of the service, not of the request. It is logged under the id in `instance`.',
+    remedy: 'Report the fault with the id in `instance`.',
+    example: 'The request could not be answered.',
+  },
+}
+
+export const PROBLEM_TYPES = Object.keys(PROBLEMS) as ProblemType[]

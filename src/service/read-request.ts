@@ -1,0 +1,164 @@
+import type { FastifyRequest } from 'fastify'
+import type { CheckInput } from '../check.js'
+import { Refusal } from '../refusal.js'
+import { hasContent, SignDescription } from '../sign/description.js'
+import { faultsOf } from '../sign/faults.js'
+import {
+  CheckQuery,
+  CheckRequest,
+  CheckRequestKeys,
+  DEFAULT_STANDARDS,
+  DEFAULT_USE,
+  Options,
+  Standards,
+} from './check-request.js'
+import { readForm } from './read-form.js'
+import type { JsonReader } from './json.js'
+import { ServiceProblem } from './problems.js'
+
+/** A request for a check, in whichever of its three forms it came, as the one question that the core takes. */
+export async function readRequest(request: FastifyRequest, reader: JsonReader): Promise<CheckInput> {
+  const json: Json = (text) => reader(request, text)
+  if (request.isMultipart()) {
+    refuseQuery(request)
+    return fromForm(await readForm(request), json)
+  }
+  if (Buffer.isBuffer(request.body)) return fromQuery(request.body, request.query as Query, json)
+  refuseQuery(request)
+  return fromJson(request.body)
+}
+
+type Query = Record<string, string | string[]>
+type Json = (text: string) => unknown
+
+/** @throws {Refusal} `invalid-description` with every error and where it is. */
+export function fromJson(body: unknown): CheckInput {
+  const parsed = CheckRequest.safeParse(body)
+  if (!parsed.success) throw invalid(parsed.error, CheckRequestKeys, '')
+  const { sign, drawing, standards, options } = parsed.data
+  return question(drawing === undefined ? undefined : drawingOfText(drawing), sign, standards, options)
+}
+
+/** Text has no encoding any more, so that a declared one must not be believed: a byte order mark outranks it. */
+function drawingOfText(text: string): Uint8Array {
+  const declares = /^\s*<\?xml[^>]*encoding/u.test(text)
+  return new TextEncoder().encode(declares ? `\ufeff${text}` : text)
+}
+
+async function fromForm(form: Map<string, Buffer>, json: Json): Promise<CheckInput> {
+  const textOf = (name: string) => form.get(name)?.toString('utf8')
+  const jsonOf = (name: string) => {
+    const text = textOf(name)
+    return text === undefined || text.trim() === '' ? undefined : json(text)
+  }
+  const drawing = form.get('drawing')
+  const sign = parse(SignDescription.optional(), jsonOf('sign'), '/sign')
+  if (!drawing && !(sign && hasContent(sign)))
+    throw new Refusal('invalid-description', 'The form holds neither a drawing nor a sign with anything to check.', [
+      { detail: 'Give a part “drawing”, or a part “sign” with lettering, braille or pictograms.', pointer: '/sign' },
+    ])
+  const written = textOf('standards')?.trim()
+  const standards = written?.startsWith('[') ? json(written) : listOf(written)
+  return question(
+    drawing,
+    sign,
+    parse(Standards.optional(), standards, '/standards'),
+    parse(Options.optional(), jsonOf('options'), '/options'),
+  )
+}
+
+function fromQuery(drawing: Buffer, query: Query, json: Json): CheckInput {
+  const parts: Record<string, unknown> = {}
+  const rest: Record<string, unknown> = {}
+  for (const [key, value] of Object.entries(query)) {
+    const layer = key.startsWith('part.') ? key.slice('part.'.length) : undefined
+    if (layer !== undefined) parts[layer] = value
+    else rest[key] = Array.isArray(value) && LISTS.includes(key) ? value.join(',') : value
+  }
+  const parsed = CheckQuery.safeParse(rest)
+  if (!parsed.success) throw invalidQuery(parsed.error)
+  const { standards, part, properNames, ...plain } = parsed.data
+  const mapping = part === undefined ? parts : { ...objectOf(json(part)), ...parts }
+  const options = Options.safeParse({
+    ...plain,
+    ...(Object.keys(mapping).length > 0 && { part: mapping }),
+    ...(properNames !== undefined && { properNames: listOf(properNames) ?? [] }),
+  })
+  if (!options.success) throw invalidQuery(options.error)
+  const list = Standards.optional().safeParse(listOf(standards))
+  if (!list.success) throw invalidQuery(list.error, 'standards')
+  const useAssumed = query.use === undefined
+  const input = question(drawing, undefined, list.data, options.data)
+  return { ...input, options: { ...input.options, ...(useAssumed && { useAssumed }) } }
+}
+
+const LISTS = ['standards', 'properNames']
+
+const listOf = (text: string | undefined): string[] | undefined => {
+  const items = text
+    ?.split(',')
+    .map((item) => item.trim())
+    .filter((item) => item !== '')
+  return items && items.length > 0 ? items : undefined
+}
+
+const objectOf = (value: unknown): object => (typeof value === 'object' && value !== null ? value : { '': value })
+
+function question(
+  drawing: Uint8Array | undefined,
+  sign: SignDescription | undefined,
+  standards: string[] | undefined,
+  options: Options = {},
+): CheckInput {
+  const properNames = sign?.properNames ?? options.properNames
+  const use = sign?.use ?? options.use
+  return {
+    ...(drawing && { drawing }),
+    ...(sign && { sign }),
+    standards: standards ?? DEFAULT_STANDARDS,
+    options: {
+      ...(options.part && { part: options.part }),
+      ...(options.scale !== undefined && { scale: options.scale }),
+      use: use ?? DEFAULT_USE,
+      ...(use === undefined && { useAssumed: true }),
+      ...(properNames && { properNames }),
+      decisionRule: options.decisionRule ?? 'simple',
+      unitSystem: options.unitSystem ?? 'printed',
+      language: options.language ?? 'en',
+    },
+  }
+}
+
+function refuseQuery(request: FastifyRequest) {
+  const names = Object.keys(request.query as Query)
+  if (names.length === 0) return
+  throw new ServiceProblem(
+    'invalid-parameters',
+    'Query parameters go with a bare drawing only; here they stand in the body.',
+    names.map((parameter) => ({ detail: `“${parameter}” is not read beside this body.`, parameter })),
+  )
+}
+
+type Schema<T> = { safeParse(value: unknown): { success: true; data: T } | { success: false; error: ZodError } }
+type ZodError = Parameters<typeof faultsOf>[0]
+
+function parse<T>(schema: Schema<T> & Parameters<typeof faultsOf>[1], value: unknown, pointer: string): T {
+  const parsed = schema.safeParse(value)
+  if (parsed.success) return parsed.data
+  throw invalid(parsed.error, schema, pointer)
+}
+
+export function invalid(error: ZodError, schema: Parameters<typeof faultsOf>[1], pointer: string): Refusal {
+  const faults = faultsOf(error, schema, pointer)
+  const count = faults.length === 1 ? 'one error' : `${faults.length} errors`
+  return new Refusal('invalid-description', `The description has ${count}.`, faults)
+}
+
+function invalidQuery(error: ZodError, name?: string): ServiceProblem {
+  const faults = faultsOf(error, CheckQuery).map(({ detail, pointer }) => ({
+    detail,
+    parameter: name ?? (pointer ?? '').slice(1).replaceAll('/', '.'),
+  }))
+  const count = faults.length === 1 ? 'one error' : `${faults.length} errors`
+  return new ServiceProblem('invalid-parameters', `The query has ${count}.`, faults)
+}

@@ -1,0 +1,110 @@
+import { randomUUID } from 'node:crypto'
+import accepts from '@fastify/accepts'
+import helmet from '@fastify/helmet'
+import multipart from '@fastify/multipart'
+import swaggerUi from '@fastify/swagger-ui'
+import Fastify, { type FastifyInstance } from 'fastify'
+import { validatorCompiler } from 'fastify-type-provider-zod'
+import type { Translator } from '../braille/translator.js'
+import { checkRoutes } from './checks.js'
+import { causeOf, installErrorHandler, sendProblem } from './errors.js'
+import { healthRoutes } from './health.js'
+import { homeRoute } from './home.js'
+import { jsonReader } from './json.js'
+import { answerBrokenHttp, loggerOptions, logRequests } from './logging.js'
+import { installNotFound } from './not-found.js'
+import { installOpenApi } from './openapi.js'
+import { Pool } from './pool.js'
+import { problemPageRoutes } from './problem-pages.js'
+import { ServiceProblem } from './problems.js'
+import { readingRoutes } from './readings.js'
+import { LIMITS, type Settings } from './settings.js'
+import { standardRoutes } from './standards.js'
+import { translationRoutes } from './translations.js'
+
+export interface Dependencies {
+  translator: Translator
+}
+
+/** The service and the switch that says it is about to stop. */
+export interface Service {
+  app: FastifyInstance
+  /** From now on /readyz refuses, so that no new work is sent here; what runs is finished. */
+  drain(): void
+}
+
+const REQUEST_TIMEOUT = 30_000
+
+/** Builds the whole HTTP service, ready to listen or to be injected into. `app.close()` stops it and its threads. */
+export async function buildService(settings: Settings, { translator }: Dependencies): Promise<Service> {
+  const app: FastifyInstance = Fastify({
+    logger: loggerOptions(settings.logLevel),
+    disableRequestLogging: true,
+    genReqId: () => randomUUID(),
+    bodyLimit: LIMITS.json,
+    requestTimeout: REQUEST_TIMEOUT,
+    return503OnClosing: false,
+    clientErrorHandler: answerBrokenHttp,
+    frameworkErrors: (error, request, reply) => void sendProblem(request, reply, causeOf(error, request)),
+  })
+  let draining = false
+  const pool = new Pool(settings, (error) => app.log.error({ err: error }, 'a worker thread failed'))
+  app.addHook('onClose', () => pool.close())
+
+  app.setValidatorCompiler(validatorCompiler)
+  app.setSerializerCompiler(() => (data) => JSON.stringify(data))
+  installErrorHandler(app)
+  logRequests(app)
+  installNotFound(app)
+  await app.register(accepts)
+  await app.register(helmet, {
+    contentSecurityPolicy: { directives: { 'upgrade-insecure-requests': null } },
+    strictTransportSecurity: false,
+  })
+  await app.register(multipart, {
+    limits: {
+      fileSize: LIMITS.drawing,
+      fieldSize: LIMITS.drawing,
+      files: LIMITS.formParts,
+      fields: LIMITS.formParts,
+      parts: LIMITS.formParts,
+    },
+  })
+  const json = jsonReader(app)
+  readBodies(app, json)
+  await installOpenApi(app)
+  await app.register(swaggerUi, { routePrefix: '/docs' })
+
+  homeRoute(app)
+  healthRoutes(app, () => draining)
+  problemPageRoutes(app)
+  checkRoutes(app, { translator, pool, json })
+  readingRoutes(app, { translator, pool, json })
+  translationRoutes(app, translator)
+  standardRoutes(app)
+  await app.ready()
+  return { app, drain: () => (draining = true) }
+}
+
+/** JSON as a value, a drawing as bytes; a form is read by its route. Anything else, and any compression, is not read. */
+function readBodies(app: FastifyInstance, json: ReturnType<typeof jsonReader>) {
+  app.removeContentTypeParser(['application/json', 'text/plain'])
+  app.addContentTypeParser(
+    'application/json',
+    { parseAs: 'string' },
+    async (request: Parameters<typeof json>[0], body: unknown) => json(request, String(body)),
+  )
+  app.addContentTypeParser(
+    'image/svg+xml',
+    { parseAs: 'buffer', bodyLimit: LIMITS.drawing },
+    async (_request: unknown, body: unknown) => body,
+  )
+  app.addHook('onRequest', async (request) => {
+    const encoding = request.headers['content-encoding']
+    if (encoding !== undefined && encoding !== 'identity')
+      throw new ServiceProblem(
+        'unsupported-media-type',
+        'Compressed bodies are not read here; send it without Content-Encoding.',
+      )
+  })
+}

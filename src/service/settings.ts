@@ -1,0 +1,37 @@
+import { availableParallelism } from 'node:os'
+
+/** Everything that a running service may be told. Read from the environment in main.ts only; tests build their own. */
+export interface Settings {
+  logLevel: string
+  /** Compiled worker module; drawings are checked in threads that run it. */
+  worker: URL
+  threads: number
+  /** Milliseconds that one check may take once it has begun. */
+  timeLimit: number
+  /** Megabytes of heap that one thread may use. */
+  heapLimit: number
+  /** Checks that may wait for a thread. */
+  queueLimit: number
+}
+
+export const DEFAULT_SETTINGS: Settings = {
+  logLevel: 'info',
+  worker: new URL('./worker.js', import.meta.url),
+  threads: availableParallelism(),
+  timeLimit: 1800,
+  heapLimit: 256,
+  queueLimit: 16 * availableParallelism(),
+}
+
+/** Largest bodies that are read, in bytes. */
+export const LIMITS = {
+  /** An SVG file. */
+  drawing: 5 * 1024 * 1024,
+  /** A JSON body, which may hold a drawing as text. */
+  json: 6 * 1024 * 1024,
+  /** The description, the standards or the options as a part of a form. */
+  formField: 512 * 1024,
+  formParts: 8,
+  /** A larger JSON body is checked in a worker, so that it never holds up the others. */
+  inlineJson: 16 * 1024,
+}

@@ -1,0 +1,22 @@
+import type { CheckInput } from '../check.js'
+import type { Fault, RefusalType } from '../refusal.js'
+
+/** What is asked of the core, and what it answers, as plain data that crosses threads. */
+
+/** The forms that a report can be had in; the first is the default. */
+export const REPORT_TYPES = ['application/json', 'text/html', 'image/svg+xml'] as const
+export type ReportType = (typeof REPORT_TYPES)[number]
+
+export type Task = { kind: 'check'; input: CheckInput; type: ReportType } | { kind: 'reading'; input: CheckInput }
+
+/** One answer, already written out, so that it is sent as it is. */
+export interface Answer {
+  body: string
+  /** Names the content of a report: the same question in the same form has the same tag. */
+  tag?: string
+}
+
+/** A `Refusal` of the core. */
+export interface RefusedAnswer {
+  refused: { type: RefusalType; detail: string; errors: Fault[]; excess?: { limit: number; actual: number } }
+}

@@ -1,0 +1,62 @@
+import type { FastifyInstance } from 'fastify'
+import { settingFor, translateText } from '../braille/translate.js'
+import { Translation, TranslationRequest } from '../braille/translation-schema.js'
+import type { Translator } from '../braille/translator.js'
+import { findStandards } from '../standards/catalogue.js'
+import { DEFAULT_STANDARDS } from './check-request.js'
+import { unsupported } from './errors.js'
+import { negotiate } from './negotiate.js'
+import { documented } from './openapi.js'
+import type { Operation } from './operation.js'
+import { invalid } from './read-request.js'
+
+/** POST /v1/translations: print into braille and back, with the size of the block. */
+
+const EXAMPLE: TranslationRequest = { text: 'pottery 117', code: 'ueb-contracted' }
+
+export function translationRoutes(app: FastifyInstance, translator: Translator) {
+  const translate = (request: TranslationRequest): Translation => {
+    const asked = findStandards(request.standards ?? [])
+    const [standard] = findStandards(DEFAULT_STANDARDS)
+    if (!standard) throw new Error('The default standard is not in the catalogue.')
+    return translateText(request, translator, settingFor(asked, standard))
+  }
+  const operation: Operation = {
+    id: 'createTranslation',
+    tag: 'braille',
+    summary: 'Translate print into braille, or back',
+    description: 'The cells of a text, broken into lines and laid out in millimetres; or the text that cells say.',
+    requests: {
+      'application/json': {
+        schema: TranslationRequest,
+        examples: { room: { summary: 'The name of a room', value: () => EXAMPLE } },
+      },
+    },
+    answer: {
+      status: 200,
+      description: 'The translation.',
+      content: {
+        'application/json': {
+          schema: Translation,
+          examples: { room: { summary: 'The name of a room', value: () => translate(EXAMPLE) } },
+        },
+      },
+    },
+    problems: [
+      'malformed-json',
+      'not-acceptable',
+      'too-large',
+      'unsupported-media-type',
+      'invalid-description',
+      'unknown-standard',
+      'untranslatable-text',
+    ],
+  }
+  app.post('/v1/translations', documented(operation), async (request, reply) => {
+    const type = negotiate(request, reply, ['application/json'])
+    if (request.isMultipart() || Buffer.isBuffer(request.body)) throw unsupported(request)
+    const parsed = TranslationRequest.safeParse(request.body)
+    if (!parsed.success) throw invalid(parsed.error, TranslationRequest, '')
+    return reply.type(type).send(JSON.stringify(translate(parsed.data)))
+  })
+}
