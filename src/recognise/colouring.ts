@@ -1,0 +1,70 @@
+import { isKnown, type Lettering, type Unknown } from '../sign/sign.js'
+import { coloursOf, type Cloud, type Painted, type Pair, type Surface } from './colours.js'
+import type { LaidRun } from './layout.js'
+import type { Piece } from './pieces.js'
+
+/** The colours of lettering, from the shapes or the live text that it was drawn as. */
+
+const HOLES = 'the characters are holes in the path of the panel, so that their colour is that of what lies behind'
+const NO_FILL = 'the characters are drawn as lines without a fill'
+
+/** Shapes as things that are painted: each path once, with those of its contours that are characters. */
+export function paintedPieces(pieces: readonly Piece[], grounds: readonly Piece[]): Painted[] {
+  const byShape = new Map<Piece['shape'], Piece[]>()
+  for (const piece of pieces) byShape.set(piece.shape, [...(byShape.get(piece.shape) ?? []), piece])
+  const groundShapes = new Set(grounds.map((g) => g.shape))
+  return [...byShape].map(([shape, own]) => ({
+    outlines: own.map((p) => p.outline),
+    order: own[0].order,
+    fill: shape.fill,
+    colourless: groundShapes.has(shape) ? HOLES : shape.fill && shape.fill.opacity > 0 ? undefined : NO_FILL,
+  }))
+}
+
+/** Live text as things that are painted; none where the outlines are unknown. */
+export const paintedRuns = (runs: readonly LaidRun[]): Painted[] =>
+  runs
+    .filter((run) => run.characters.length > 0)
+    .map(({ characters, drawn }) => ({
+      outlines: characters.flatMap((c) => c.outlines),
+      order: drawn.after,
+      fill: drawn.fill,
+      colourless: drawn.fill && drawn.fill.opacity > 0 ? undefined : NO_FILL,
+    }))
+
+export function withColours(
+  lettering: Lettering,
+  things: readonly Painted[],
+  surfaces: readonly Surface[],
+  clouds: readonly Cloud[],
+): Lettering {
+  const { colour, background } = coloursOf(things, surfaces, clouds)
+  return { ...lettering, colour, background }
+}
+
+/**
+ * Colours of outlines that nobody said are characters. Of several colours it is not known which are those of the characters;
+ * and a drawing in one colour is made for a machine, not for the eye.
+ */
+export function withDoubtfulColours(
+  lettering: Lettering,
+  things: readonly Painted[],
+  surfaces: readonly Surface[],
+  clouds: readonly Cloud[],
+): Lettering {
+  const pair: Pair = coloursOf(things, surfaces, clouds)
+  if (!isKnown(pair.colour) || !isKnown(pair.background)) return { ...lettering, ...pair }
+  const doubt = doubtOf(pair.colour.count ?? 1, pair.colour.value.css === pair.background.value.css)
+  return doubt ? { ...lettering, colour: doubt, background: doubt } : { ...lettering, ...pair }
+}
+
+function doubtOf(pairs: number, alike: boolean): Unknown | undefined {
+  if (pairs > 1)
+    return {
+      unknown: 'unreadable',
+      why: 'the outlines have several colours, and which of them are characters is not read yet',
+    }
+  if (alike)
+    return { unknown: 'needs-judgement', why: 'the outlines are painted in the very colour of what is behind them' }
+  return undefined
+}

@@ -1,0 +1,46 @@
+import type { DrawnText, Drawing, Shape } from '../drawing/drawing.js'
+import { boxContains } from '../geometry/box.js'
+import type { Assumption } from '../sign/sign.js'
+import { namedPart, unknownDataPart, type NamedPart, type PartMapping } from './parts.js'
+
+/** Every shape and text of a drawing with the part that it was said to be. */
+export interface Labelled {
+  shapes: { shape: Shape; named?: NamedPart }[]
+  texts: { text: DrawnText; named?: NamedPart }[]
+  assumptions: Assumption[]
+}
+
+export function labelParts(drawing: Drawing, mapping: PartMapping): Labelled {
+  const deaf = namesOfTheWhole(drawing)
+  const strange = new Set(
+    [...drawing.shapes, ...drawing.texts].map((e) => unknownDataPart(e.labels)).filter((s) => s !== undefined),
+  )
+  return {
+    shapes: drawing.shapes.map((shape) => ({ shape, named: namedPart(shape.labels, mapping, deaf) })),
+    texts: drawing.texts.map((text) => ({ text, named: namedPart(text.labels, mapping, deaf) })),
+    assumptions: [...strange].map((part) => ({
+      about: 'part',
+      text: `data-part="${part}" is no part that is known here; names and geometry decided instead.`,
+    })),
+  }
+}
+
+/**
+ * Names that stand on everything, where one shape holds all others: they are names of the sign (“braille sign 12”), not of a
+ * part of it.
+ */
+function namesOfTheWhole({ shapes, texts }: Drawing): ReadonlySet<string> {
+  const [first, ...others] = [...shapes, ...texts]
+  if (!first || others.length === 0) return new Set()
+  let common = new Set(first.labels.names)
+  for (const { labels } of others) {
+    const names = new Set(labels.names)
+    common = new Set([...common].filter((name) => names.has(name)))
+    if (common.size === 0) return common
+  }
+  const largest = shapes.reduce<Shape | undefined>((a, b) => (a && sizeOf(a) >= sizeOf(b) ? a : b), undefined)
+  const held = largest && shapes.every((s) => boxContains(largest.box, s.box))
+  return held && shapes.length > 1 ? common : new Set()
+}
+
+const sizeOf = ({ box }: Shape) => box.width * box.height

@@ -1,0 +1,116 @@
+import { boxOfPoints, unionOfBoxes } from '../geometry/box.js'
+import type { Point } from '../geometry/point.js'
+import { missing, type Lettering, type LetteringLine, type LetteringPart, type Unknown } from '../sign/sign.js'
+import { alongLine, directionAt, downLine } from './frame.js'
+import { holdsPiece, type Piece } from './pieces.js'
+
+/**
+ * Outlines that may be characters. They are not read here: what they say, how high and how thick they are stays unknown.
+ * What can be measured on any outline is kept: where it is, how near it comes to braille, and its colour.
+ */
+
+const UNREAD: Unknown = { unknown: 'unreadable', why: 'the characters are outlines, which are not read yet' }
+
+/** Two outlines are on one line when they share this much of the lower one's height. */
+const SHARED_HEIGHT = 0.4
+
+/** An outline as it lies on a line of the reading direction. */
+interface Lying {
+  piece: Piece
+  top: number
+  bottom: number
+  left: number
+}
+
+/**
+ * The lettering that a set of outlines makes up, in lines.
+ * @param rotation reading direction, degrees clockwise as seen
+ * @param element its place, e.g. `lettering/0`
+ */
+export function letteringOfOutlines(
+  pieces: readonly Piece[],
+  part: LetteringPart,
+  rotation: number,
+  element: string,
+): Lettering {
+  const lines = linesOf(pieces, rotation).map((line, i): LetteringLine => {
+    const outlines = line.map((l) => l.piece.outline)
+    const place = {
+      element: `${element}/line/${i}`,
+      box: boxOfPoints(outlines.flat()),
+      source: line[0].piece.shape.source,
+    }
+    return { place, text: UNREAD, baseline: UNREAD, outlines }
+  })
+  return {
+    place: { element, box: unionOfBoxes(lines.map((l) => l.place.box)), source: pieces[0].shape.source },
+    part,
+    text: UNREAD,
+    lines,
+    style: UNREAD,
+    characterProportion: UNREAD,
+    characterHeight: UNREAD,
+    strokeThickness: UNREAD,
+    relief: missing('a drawing does not say how high characters are raised'),
+    section: missing('a drawing does not say the section of raised characters'),
+    characterSpacing: UNREAD,
+    characterSpacingAtBase: missing('a drawing does not say the section of raised characters'),
+    baselineSpacing: lines.length > 1 ? UNREAD : undefined,
+    finish: missing('a drawing does not say the finish'),
+    colour: UNREAD,
+    background: UNREAD,
+  }
+}
+
+/** Lines from the top, each from its beginning, as seen by one who reads in the given direction. */
+function linesOf(pieces: readonly Piece[], rotation: number): Lying[][] {
+  const along = directionAt(rotation)
+  const lying = pieces.map((piece) => lie(piece, along)).sort((a, b) => b.bottom - b.top - (a.bottom - a.top))
+  const lines: { top: number; bottom: number; members: Lying[] }[] = []
+  for (const one of lying) {
+    const line = lines.find((l) => shared(l, one) >= SHARED_HEIGHT * (one.bottom - one.top))
+    if (line) line.members.push(one)
+    else lines.push({ top: one.top, bottom: one.bottom, members: [one] })
+  }
+  lines.sort((a, b) => a.top - b.top)
+  return lines.map((l) => l.members.sort((a, b) => a.left - b.left))
+}
+
+const shared = (a: { top: number; bottom: number }, b: { top: number; bottom: number }) =>
+  Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top)
+
+function lie(piece: Piece, along: Point): Lying {
+  const downs = piece.outline.map((p) => downLine(p, along))
+  const lefts = piece.outline.map((p) => alongLine(p, along))
+  const least = (values: number[]) => values.reduce((a, b) => Math.min(a, b), Infinity)
+  return { piece, top: least(downs), bottom: -least(downs.map((v) => -v)), left: least(lefts) }
+}
+
+/**
+ * Whether a set of outlines could hold a character at all: a single shape with straight sides and few corners is none.
+ * The number of corners is the contract's, for `no-tactile-elements`.
+ */
+export function couldBeCharacters(pieces: readonly Piece[]): boolean {
+  if (pieces.length !== 1) return pieces.length > 0
+  const [{ contour, outline }] = pieces
+  const straight = contour.segments.every((s) => s.kind === 'line')
+  return !(straight && outline.length < CORNERS_OF_A_CHARACTER)
+}
+
+const CORNERS_OF_A_CHARACTER = 6
+
+/** Outlines without those that lie inside another one and were painted over it: counters drawn as shapes of their own. */
+export function withoutPaintedCounters(pieces: readonly Piece[]): Piece[] {
+  const byArea = [...pieces].sort((a, b) => b.box.width * b.box.height - a.box.width * a.box.height)
+  const kept: Piece[] = []
+  for (const piece of byArea) {
+    const over = kept.some(
+      (k) => k.shape !== piece.shape && k.order < piece.order && boxesMeet(k, piece) && holdsPiece(k, piece),
+    )
+    if (!over) kept.push(piece)
+  }
+  const set = new Set(kept)
+  return pieces.filter((p) => set.has(p))
+}
+
+const boxesMeet = ({ box: a }: Piece, { box: b }: Piece) => a.x <= b.x && a.y <= b.y && a.x + a.width >= b.x + b.width

@@ -1,0 +1,161 @@
+import type { Translator } from '../braille/translator.js'
+import type { Drawing } from '../drawing/drawing.js'
+import type { Contour } from '../geometry/outline.js'
+import { Refusal } from '../refusal.js'
+import { isKnown, missing, type BrailleBlock, type Installation, type Sign, type Use } from '../sign/sign.js'
+import { borderOf } from './borders.js'
+import type { Cloud, Surface } from './colours.js'
+import { withoutDots, type Dot } from './dots.js'
+import { findBraille, type FoundBraille } from './findbraille.js'
+import { labelParts, type Labelled } from './labelling.js'
+import { couldBeCharacters } from './lettering.js'
+import type { PartName } from './parts.js'
+import { findPictograms } from './pictograms.js'
+import { pieceOf, type Piece } from './pieces.js'
+import { doubtOfScale } from './scale.js'
+import { colouredSets, setsOfPieces, setsOfRuns } from './sets.js'
+import { sortOut } from './sorting.js'
+import { readTexts } from './texts.js'
+
+export interface RecogniseOptions {
+  use: Use
+  /** Layer, id or class → part. */
+  part?: Record<string, PartName>
+  /** Words that may keep their capital sign in braille. */
+  properNames?: string[]
+}
+
+/**
+ * From shapes to the sign: which shapes are braille, characters, panel, borders, pictograms; what live text says; colours.
+ * Lengths in millimetres from the drawing's top left corner. What cannot be told stays unknown, with its reason.
+ * @throws {Refusal} `no-tactile-elements` when nothing of a tactile sign is in the drawing.
+ */
+export function recognise(drawing: Drawing, options: RecogniseOptions, translator: Translator): Sign {
+  const labelled = labelParts(drawing, options.part ?? {})
+  const texts = readTexts(labelled)
+  const live = setsOfRuns(texts.lettering)
+  const expected = live.flatMap(({ lettering: { text } }) => (isKnown(text) ? [text.value] : []))
+  const braille = findBraille(labelled, texts.braille, expected, translator)
+
+  const pieces = piecesOf(labelled, braille.dots, drawing)
+  const places = texts.lettering.flatMap(({ run }) => (run.place ? [run.place] : []))
+  const sorted = sortOut({ dots: braille.dots, texts: places, pieces }, drawing)
+  const clouds = cloudsOf(drawing)
+  const surfaces = surfacesOf(sorted.grounds)
+
+  const pictured = findPictograms(sorted.pictograms, sorted.grounds, sorted.found.piece, surfaces, clouds)
+  refuseNothingTactile(drawing, labelled, braille, sorted.characters)
+  const written = colouredSets(live, sorted.found.piece?.box, surfaces, clouds)
+  const outlined = setsOfPieces(
+    sorted.characters,
+    sorted.grounds,
+    rotationOf(braille.blocks),
+    written.lettering.length,
+    surfaces,
+    clouds,
+  )
+
+  return {
+    use: options.use,
+    panel: sorted.found.panel,
+    lettering: [...written.lettering, ...outlined.lettering],
+    braille: braille.blocks,
+    pictograms: pictured.pictograms,
+    borders: sorted.borders.map((ring, i) => borderOf(ring, `border/${i}`)),
+    properNames: options.properNames,
+    installation: nothingInstalled(),
+    measured: [],
+    unread: [...braille.unread, ...texts.unread, ...outlined.unread, ...unreadOf(drawing)],
+    assumptions: [
+      ...drawing.assumptions,
+      ...doubtOfScale(drawing, braille.candidates),
+      ...labelled.assumptions,
+      ...braille.assumptions,
+      ...sorted.assumptions,
+      ...texts.assumptions,
+      ...outlined.assumptions,
+      ...pictured.assumptions,
+    ],
+    ignored: [
+      ...texts.ignored,
+      ...written.outside.map(({ drawn }) => ({ source: drawn.source, why: 'The text lies outside the panel.' })),
+      ...sorted.ignored,
+      ...ignoredOf(drawing, labelled),
+    ],
+  }
+}
+
+/** Contours of everything that is not braille and not to be ignored. */
+function piecesOf(labelled: Labelled, dots: readonly Dot[], drawing: Drawing): Piece[] {
+  const orders = new Map<Contour, number>()
+  drawing.shapes.forEach((shape, order) => shape.contours.forEach((c) => orders.set(c, order)))
+  return labelled.shapes
+    .filter(({ named }) => named?.part !== 'ignore' && named?.part !== 'braille')
+    .flatMap(({ shape, named }) =>
+      withoutDots([shape], dots).flatMap((rest) =>
+        rest.contours.map((c) => pieceOf(rest, c, orders.get(c) ?? 0, named)),
+      ),
+    )
+}
+
+const surfacesOf = (grounds: readonly Piece[]): Surface[] => {
+  const orders = new Map(grounds.map((g) => [g.shape, g.order]))
+  return [...orders].map(([shape, order]) => ({ shape, order })).sort((a, b) => a.order - b.order)
+}
+
+const cloudsOf = (drawing: Drawing): Cloud[] =>
+  drawing.ignored.filter((i) => i.couldBe.includes('colour')).map(({ box, why }) => ({ box, why }))
+
+/** The reading direction of the largest braille block, for the lines of what cannot be read itself. */
+function rotationOf(blocks: readonly BrailleBlock[]): number {
+  const dotsOfBlock = (b: BrailleBlock) => b.lines.reduce((n, line) => n + line.dots.length, 0)
+  const largest = blocks.reduce<BrailleBlock | undefined>(
+    (a, b) => (a && dotsOfBlock(a) >= dotsOfBlock(b) ? a : b),
+    undefined,
+  )
+  return largest?.rotation ?? 0
+}
+
+function refuseNothingTactile(
+  drawing: Drawing,
+  labelled: Labelled,
+  braille: FoundBraille,
+  characters: readonly Piece[],
+): void {
+  const named = [...labelled.shapes, ...labelled.texts].some(({ named: n }) => n !== undefined && n.part !== 'ignore')
+  const hidden = drawing.ignored.some((i) => i.couldBe.length > 0)
+  if (named || hidden || drawing.texts.length > 0 || braille.candidates.length > 0 || couldBeCharacters(characters))
+    return
+  throw new Refusal(
+    'no-tactile-elements',
+    'The drawing holds nothing that could be raised characters, braille, a pictogram or a border. ' +
+      'If it does, say which shapes they are, with data-part attributes or the part mapping.',
+  )
+}
+
+function unreadOf(drawing: Drawing): Sign['unread'] {
+  return drawing.ignored
+    .filter((i) => i.couldBe.length > 0)
+    .map(({ source, why, couldBe, box }) => ({ place: { element: 'drawing', box, source }, why, couldBe }))
+}
+
+function ignoredOf(drawing: Drawing, labelled: Labelled): Sign['ignored'] {
+  const certain = drawing.ignored.filter((i) => i.couldBe.length === 0).map(({ source, why }) => ({ source, why }))
+  const said = labelled.shapes
+    .filter(({ named }) => named?.part === 'ignore')
+    .map(({ shape, named }) => ({ source: shape.source, why: `It is to be ignored: ${named?.how ?? ''}.` }))
+  return [...certain, ...said]
+}
+
+function nothingInstalled(): Installation {
+  const unknown = missing('a drawing does not say how the sign is installed')
+  return {
+    panelBottomHeight: unknown,
+    side: unknown,
+    approach: unknown,
+    viewingDistance: unknown,
+    leafWidth: unknown,
+    swing: unknown,
+    latchToTextCentre: unknown,
+  }
+}

@@ -1,0 +1,66 @@
+import KDBush from 'kdbush'
+import type { Drawing } from '../drawing/drawing.js'
+import type { Point } from '../geometry/point.js'
+import type { Assumption } from '../sign/sign.js'
+
+/**
+ * Is the scale of the drawing the one it was made at? Programs write sizes without a unit that they mean in points, or in
+ * millimetres. Braille tells: the distance of dots in a cell is nearly the same the world over.
+ */
+
+/**
+ * Distance of neighbouring dots in a cell that true braille has, in millimetres. The ends are a little beyond those of the
+ * 2010 ADA Standards, Table 703.3.1 (2.3 mm to 2.5 mm), so that a sign that just misses them is still seen as true to scale.
+ */
+const TRUE_SPACING = { min: 2.2, max: 2.6 }
+const MILLIMETRES_PER_INCH = 25.4
+/** Dots that are looked at: the nearest neighbours of some tell as much as those of all. */
+const MOST_DOTS = 2000
+
+interface OtherScale {
+  millimetresPerUnit: number
+  name: string
+}
+
+const OTHER_SCALES: OtherScale[] = [
+  { millimetresPerUnit: MILLIMETRES_PER_INCH / 72, name: '72 units per inch' },
+  { millimetresPerUnit: MILLIMETRES_PER_INCH / 96, name: '96 units per inch' },
+  { millimetresPerUnit: 1, name: '1 unit = 1 mm' },
+]
+
+/** The doubt about the scale, when the dots look like true braille at another common one and not at this one. */
+export function doubtOfScale({ scale }: Drawing, dots: readonly Point[]): Assumption[] {
+  if (scale.from === 'option') return []
+  const spacing = usualNeighbourDistance(dots.slice(0, MOST_DOTS))
+  if (spacing === undefined || isTrue(spacing)) return []
+  return OTHER_SCALES.filter((other) => isTrue((spacing * other.millimetresPerUnit) / scale.millimetresPerUnit)).map(
+    ({ millimetresPerUnit, name }) => {
+      const then = ((spacing * millimetresPerUnit) / scale.millimetresPerUnit).toFixed(2)
+      const text =
+        `The scale is doubtful: at ${name} the dots would be ${then} mm apart, as in true braille; at the scale that was ` +
+        `taken they are ${spacing.toFixed(2)} mm apart. All lengths here are at the scale that was taken.`
+      return { about: 'scale', text }
+    },
+  )
+}
+
+const isTrue = (spacing: number) => spacing >= TRUE_SPACING.min && spacing <= TRUE_SPACING.max
+
+/** The median distance to the nearest other dot. */
+function usualNeighbourDistance(dots: readonly Point[]): number | undefined {
+  if (dots.length < 2) return undefined
+  const index = new KDBush(dots.length)
+  for (const { x, y } of dots) index.add(x, y)
+  index.finish()
+  const distances = dots.map((dot) => nearestOther(dot, dots, index)).sort((a, b) => a - b)
+  return distances[Math.floor((distances.length - 1) / 2)]
+}
+
+/** Doubles the radius until another dot is in it. */
+function nearestOther(dot: Point, dots: readonly Point[], index: KDBush): number {
+  for (let radius = 1; ; radius *= 2) {
+    const others = index.within(dot.x, dot.y, radius).map((i) => Math.hypot(dots[i].x - dot.x, dots[i].y - dot.y))
+    const least = others.filter((d) => d > 0).reduce((a, b) => Math.min(a, b), Infinity)
+    if (least < Infinity || others.length >= dots.length) return least
+  }
+}
