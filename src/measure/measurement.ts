@@ -35,4 +35,6 @@ export interface Measurement {
   method: string
   observations: Observation[]
   gaps: Gap[]
+  /** Why there is nothing to measure, in one sentence, when there is nothing. */
+  nothing?: string
 }

@@ -10,7 +10,12 @@ export const Limit = z.discriminatedUnion('kind', [
   /** A length, with the inch and the millimetre figures as printed. Judged in the unit that the standard puts first. */
   z.strictObject({ kind: z.literal('length'), in: Ends.optional(), mm: Ends, printed: z.string() }),
   /** A share or ratio (0.15, not 15). */
-  z.strictObject({ kind: z.literal('ratio'), min: z.number().optional(), max: z.number().optional(), printed: z.string() }),
+  z.strictObject({
+    kind: z.literal('ratio'),
+    min: z.number().optional(),
+    max: z.number().optional(),
+    printed: z.string(),
+  }),
   /** One of several kinds; `judgement` lists kinds that need a person's judgement. */
   z.strictObject({
     kind: z.literal('one-of'),
@@ -51,6 +56,7 @@ export const Condition = z.enum([
   'main-entry-level',
   'at-a-door',
   'pictogram-designates-room',
+  'platform-space-limited',
 ])
 
 export const Requirement = z.strictObject({
@@ -66,7 +72,15 @@ export const Requirement = z.strictObject({
   limit: Limit,
   /** Limits that replace `limit` under a condition, first match wins. */
   exceptions: z
-    .array(z.strictObject({ when: Condition, clause: z.string(), limit: Limit.optional(), exempt: z.boolean().default(false), text: z.string() }))
+    .array(
+      z.strictObject({
+        when: Condition,
+        clause: z.string(),
+        limit: Limit.optional(),
+        exempt: z.boolean().default(false),
+        text: z.string(),
+      }),
+    )
     .default([]),
   scope: z.strictObject({
     uses: z.array(z.enum(USES)).min(1),
@@ -95,6 +109,8 @@ export const Standard = z.strictObject({
   /** Ours; raised by one whenever a row changes. */
   revision: z.int().positive(),
   firstUnit: z.enum(['in', 'mm']),
+  /** Uses that the standard sets aside altogether, with the clause that does so. */
+  setAside: z.partialRecord(z.enum(USES), z.strictObject({ clause: z.string(), text: z.string() })).default({}),
   sources: z.record(z.string(), z.strictObject({ document: z.string(), where: z.string() })),
   requirements: z.array(Requirement).min(1),
 })

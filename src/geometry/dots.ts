@@ -1,0 +1,42 @@
+import { contains, distanceToPoint } from './polyline.js'
+import { boxOfPoints, type Box } from './box.js'
+import type { Polyline } from './outline.js'
+import type { Point } from './point.js'
+
+/** Distances of many points from outlines, in millimetres, with a bound on the work. */
+
+export interface NearestPoint {
+  distance: number
+  point: Point
+}
+
+/** Least possible distance of a point from anything in a box; 0 inside. */
+const boxDistance = (box: Box, { x, y }: Point): number =>
+  Math.hypot(Math.max(box.x - x, 0, x - box.x - box.width), Math.max(box.y - y, 0, y - box.y - box.height))
+
+/**
+ * The point of `points` that is nearest to the filled outlines (even-odd), and its distance from them: 0 for a point inside the
+ * fill. Undefined when there are no points or no outlines.
+ * @throws {RangeError} when more than `mostWork` point-edge pairs would have to be looked at.
+ */
+export function nearestTo(
+  outlines: readonly Polyline[],
+  points: readonly Point[],
+  mostWork: number,
+): NearestPoint | undefined {
+  const box = boxOfPoints(outlines.flat())
+  if (!box) return undefined
+  const edges = outlines.reduce((n, polyline) => n + polyline.length, 0)
+  const ordered = points.map((point) => ({ point, bound: boxDistance(box, point) })).sort((a, b) => a.bound - b.bound)
+  let best: NearestPoint | undefined
+  let work = 0
+  for (const { point, bound } of ordered) {
+    if (best && bound >= best.distance) break
+    work += edges
+    if (work > mostWork) throw new RangeError('too many points and edges')
+    const inside = bound === 0 && contains(outlines, point, 'evenodd')
+    const distance = inside ? 0 : distanceToPoint(outlines, point)
+    if (!best || distance < best.distance) best = { distance, point }
+  }
+  return best
+}

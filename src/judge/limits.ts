@@ -1,0 +1,103 @@
+import type { Observation } from '../measure/measurement.js'
+import type { Limit } from '../standards/standard.js'
+import type { ResolvedLimit } from './finding.js'
+
+/** From limits as printed to limits in millimetres. */
+
+/** By definition of the international inch. */
+export const MILLIMETRES_PER_INCH = 25.4
+
+export interface Ends {
+  min?: number
+  max?: number
+}
+
+type Unit = 'in' | 'mm'
+
+const inInches = (ends: Ends | undefined): Ends | undefined =>
+  ends && {
+    ...(ends.min !== undefined && { min: ends.min * MILLIMETRES_PER_INCH }),
+    ...(ends.max !== undefined && { max: ends.max * MILLIMETRES_PER_INCH }),
+  }
+
+const printsAny = (ends: Ends | undefined): ends is Ends =>
+  ends !== undefined && (ends.min !== undefined || ends.max !== undefined)
+
+/**
+ * The limit ready to compare. Lengths are those of the unit that the standard puts first, when it prints one there; the other unit's ends
+ * stand in `other`. A table by viewing distance has no ends before the place of the characters is known.
+ */
+export function resolve(limit: Limit, clause: string, firstUnit: Unit): ResolvedLimit {
+  const { kind, printed } = limit
+  switch (limit.kind) {
+    case 'length':
+      return { kind, ...inOrder(inInches(limit.in), limit.mm, firstUnit), unit: 'mm', printed, clause }
+    case 'ratio': {
+      const { min, max } = limit
+      return {
+        kind,
+        ...(min !== undefined && { min }),
+        ...(max !== undefined && { max }),
+        unit: 'ratio',
+        printed,
+        clause,
+      }
+    }
+    case 'one-of':
+      return { kind, pass: limit.pass, unit: 'kind', printed, clause }
+    case 'yes':
+      return { kind, unit: 'truth', printed, clause }
+    case 'by-viewing-distance':
+      return { kind, unit: 'mm', printed, clause }
+  }
+}
+
+function inOrder(inches: Ends | undefined, millimetres: Ends, firstUnit: Unit): Ends & { other?: Ends } {
+  const [first, other] = firstUnit === 'in' ? [inches, millimetres] : [millimetres, inches]
+  if (!printsAny(first)) return { ...other }
+  return { ...first, ...(printsAny(other) && { other }) }
+}
+
+type DistanceLimit = Extract<Limit, { kind: 'by-viewing-distance' }>
+type Band = DistanceLimit['bands'][number]
+
+/**
+ * The height that one band asks for at a viewing distance (both in millimetres). The increment is taken in proportion to the
+ * distance beyond the first row, since the text does not say whether it goes in steps.
+ */
+function heightFor(band: Band, distance: number, unit: Unit): number {
+  const scale = unit === 'in' ? MILLIMETRES_PER_INCH : 1
+  const beyond = Math.max(0, distance - band.from[unit] * scale)
+  return band.base[unit] * scale + (beyond / (band.step[unit] * scale)) * band.perStep[unit] * scale
+}
+
+/** The band of a baseline height; the lowest band also holds below its own lower end, where another row fails. */
+function bandAt(bands: Band[], baseline: number, unit: Unit): Band | undefined {
+  const scale = unit === 'in' ? MILLIMETRES_PER_INCH : 1
+  const fits = (band: Band) => band.baselineTo === undefined || baseline <= band.baselineTo[unit] * scale
+  return bands.find(fits)
+}
+
+/**
+ * The limits that may hold for one observation: one when the height of its baseline above the floor is known, else one per
+ * band. With no distance given nothing stands in the reader's way, and the first distance row applies.
+ */
+export function resolveByDistance(
+  limit: DistanceLimit,
+  clause: string,
+  firstUnit: Unit,
+  { context }: Observation,
+): ResolvedLimit[] {
+  const distance = typeof context?.viewingDistance === 'number' ? context.viewingDistance : 0
+  const baseline = context?.baselineHeight
+  const at = (unit: Unit): (Band | undefined)[] =>
+    typeof baseline === 'number' ? [bandAt(limit.bands, baseline, unit)] : limit.bands
+  const inInchesAt = at('in')
+  const inMillimetresAt = at('mm')
+  return inInchesAt.map((band, i) => {
+    const mm = inMillimetresAt[i]
+    const inches: Ends = band ? { min: heightFor(band, distance, 'in') } : {}
+    const millimetres: Ends = mm ? { min: heightFor(mm, distance, 'mm') } : {}
+    return { kind: limit.kind, ...inOrder(inches, millimetres, firstUnit), unit: 'mm', printed: limit.printed, clause }
+  })
+}

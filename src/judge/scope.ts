@@ -1,0 +1,108 @@
+import type { Gap } from '../measure/measurement.js'
+import { designatesRoom } from '../measure/meaning.js'
+import { gapOf, INSTALLATION_POINTER, installationPlace } from '../measure/facts.js'
+import { isKnown, SIDES, type Lettering, type Place, type Sign } from '../sign/sign.js'
+import type { Condition, LoadedScope } from './types.js'
+
+/** Whether a row is in force for a sign: its use, and conditions that are met, not met or open. */
+
+export type Met = { met: true } | { met: false; because: string } | { met: 'open'; gap: Gap }
+
+const MET: Met = { met: true }
+const not = (because: string): Met => ({ met: false, because })
+const open = (why: string, place: Place): Met => ({
+  met: 'open',
+  gap: { reason: 'needs-judgement', why, places: [place] },
+})
+
+/** Why the row is not in force for the sign's use; undefined when it is. */
+export function outOfScope({ standard, requirement }: LoadedScope, sign: Sign): string | undefined {
+  const { uses, clause } = requirement.scope
+  if (uses.includes(sign.use)) return undefined
+  const aside = standard.setAside[sign.use]
+  if (aside) return `${aside.text} (${aside.clause})`
+  if (sign.use === 'gift') return 'A gift is no sign of a building: no code asks this of it.'
+  return `Nothing puts this in force for the use “${sign.use}” (in force by ${clause} for ${uses.join(', ')}).`
+}
+
+/** One function per condition that a row or an exception may name. */
+const CONDITIONS: Record<Condition, (sign: Sign) => Met> = {
+  'separate-visual-set': separateVisualSet,
+  'dual-use-characters': (sign) =>
+    sign.lettering.some((l) => l.part === 'both') ? MET : not('No characters serve both touch and sight.'),
+  'section-straight': (sign) => section(sign, true),
+  'section-not-straight': (sign) => section(sign, false),
+  'elevator-car-control': (sign) =>
+    sign.use === 'elevator-car-control' ? MET : not('The sign does not mark a car control.'),
+  'destination-oriented-elevator': (sign) =>
+    sign.use === 'elevator-landing'
+      ? open('only a car designation of a destination-oriented elevator is concerned', sign.panel.place)
+      : not('The sign is not at an elevator entrance.'),
+  'main-entry-level': (sign) =>
+    sign.use === 'elevator-landing'
+      ? open('only the main entry level is concerned', sign.panel.place)
+      : not('The sign is not at an elevator entrance.'),
+  'at-a-door': atADoor,
+  'pictogram-designates-room': (sign) => {
+    if (sign.pictograms.length === 0) return MET
+    return sign.pictograms.some(designatesRoom) ? MET : not('The pictogram informs; it does not name the room.')
+  },
+  'platform-space-limited': (sign) =>
+    sign.use === 'transit-station'
+      ? open('whether space is limited at the platform is seen at the station', sign.panel.place)
+      : not('The sign is not at a station.'),
+}
+
+export const conditionMet = (condition: Condition, sign: Sign): Met => CONDITIONS[condition](sign)
+
+/** All of a row's conditions: not met as soon as one is not, open as soon as one is open and none is not met. */
+export function conditionsMet(conditions: Condition[], sign: Sign): Met {
+  const results = conditions.map((condition) => conditionMet(condition, sign))
+  return results.find(({ met }) => met === false) ?? results.find(({ met }) => met === 'open') ?? MET
+}
+
+const squeeze = (text: string): string => text.toUpperCase().replace(/\s+/gu, ' ').trim()
+
+const textOf = ({ text }: Lettering): string | undefined => (isKnown(text) ? squeeze(text.value) : undefined)
+
+/** Every raised text has a visual text of the same words on the sign; another sign may carry it too, which is not seen here. */
+function separateVisualSet(sign: Sign): Met {
+  const raised = sign.lettering.filter((l) => l.part === 'raised')
+  const visual = sign.lettering.filter((l) => l.part === 'visual').map(textOf)
+  const [first] = raised
+  if (!first || sign.lettering.some((l) => l.part === 'both')) return not('The same characters serve touch and sight.')
+  if (raised.every((l) => textOf(l) !== undefined && visual.includes(textOf(l)))) return MET
+  return open('whether the same text is given for sight, here or on another sign, is not known', first.place)
+}
+
+function section(sign: Sign, straight: boolean): Met {
+  const raised = sign.lettering.filter((l) => l.part !== 'visual')
+  const wanted = raised.some(({ section }) => isKnown(section) && (section.value === 'straight') === straight)
+  if (wanted) return MET
+  const unknown = raised.find(({ section }) => !isKnown(section))
+  return unknown
+    ? open('the section of the characters is not known', unknown.place)
+    : not(straight ? 'No characters have straight sides.' : 'All characters have straight sides.')
+}
+
+/** A door is there when the client says anything of one; a doorway without a leaf is none. */
+function atADoor(sign: Sign): Met {
+  const { side, swing, leafWidth } = sign.installation
+  if (isKnown(swing) && swing.value === 'none')
+    return not('There is no door; no place is prescribed beside an open doorway.')
+  const said = isKnown(side) || isKnown(swing) || isKnown(leafWidth)
+  if (said || sign.use !== 'transit-station') return MET
+  const ask = {
+    pointer: `${INSTALLATION_POINTER}/side`,
+    ask: 'Is the sign at a door, and on which side of it?',
+    choices: [...SIDES],
+  }
+  return {
+    met: 'open',
+    gap: gapOf(
+      { unknown: 'missing-fact', why: 'whether the sign is at a door is not given' },
+      installationPlace(sign),
+      ask,
+    ),
+  }
+}

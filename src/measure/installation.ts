@@ -1,0 +1,186 @@
+import { isKnown, SIDES, type Known, type Sign, type Unknown } from '../sign/sign.js'
+import { floorSpace } from './floor-space.js'
+import {
+  basisOf,
+  gapOf,
+  INSTALLATION_POINTER,
+  installationPlace,
+  nothing,
+  PANEL_POINTER,
+  pointerOf,
+  take,
+  type Ask,
+} from './facts.js'
+import { extentOfBox, frameOf, type Frame } from './frame.js'
+import type { Gap, Observation } from './measurement.js'
+import { letteringIn, NO_LETTERING } from './lettering.js'
+import type { Found, Quantities, Subject } from './quantity.js'
+
+/**
+ * Where the sign is mounted.
+ *
+ * Datum: heights run from the finish floor to a baseline: the lowest tactile one, braille included, and the highest raised one
+ * (2010 ADA Standards 703.4.1 and the Access Board's guide to chapter 7, which dimensions the minimum to the braille).
+ * They follow from the height of the panel's lower edge and from where the baselines are on the panel.
+ */
+
+/** Beyond this turn from upright the drawing's height is not the panel's. */
+const QUARTER_TURN = 90
+
+interface Baseline {
+  /** Above the panel's lower edge. */
+  up: Known<number> | Unknown
+  observation: Pick<Observation, 'places'>
+  ask: Ask
+}
+
+/** The distance from the panel's lower edge up to each baseline. */
+function baselines(sign: Sign, which: { raised: boolean; braille: boolean; visual: boolean }): Baseline[] {
+  const frame = frameOf(sign)
+  const edge = lowerEdge(sign, frame)
+  const lines = sign.lettering.flatMap((lettering, n) =>
+    (lettering.part === 'visual' ? which.visual : which.raised)
+      ? lettering.lines.map((line) => ({
+          line,
+          ask: {
+            pointer: pointerOf(lettering.place, 'lettering', n, 'baseline'),
+            ask: 'Where is the baseline of the first line?',
+            unit: 'mm' as const,
+          },
+        }))
+      : [],
+  )
+  const braille = sign.braille.flatMap((block, n) =>
+    which.braille
+      ? block.lines.map((line) => ({
+          line,
+          ask: {
+            pointer: pointerOf(block.place, 'braille', n, 'origin'),
+            ask: 'Where is the centre of dot 1 of the first cell?',
+            unit: 'mm' as const,
+          },
+        }))
+      : [],
+  )
+  return [...lines, ...braille].map(({ line, ask }): Baseline => {
+    const observation = { places: [line.place] }
+    if (!isKnown(line.baseline)) return { up: line.baseline, observation, ask }
+    if (!isKnown(edge))
+      return {
+        up: edge,
+        observation,
+        ask: { pointer: `${PANEL_POINTER}/height`, ask: 'How high is the panel?', unit: 'mm' },
+      }
+    const value = edge.value - frame.of(line.baseline.value).y
+    return { up: { value, basis: basisOf(line.baseline, edge) }, observation, ask }
+  })
+}
+
+/** The panel's lower edge as the reader has it, in the frame. */
+function lowerEdge(sign: Sign, frame: Frame): Known<number> | Unknown {
+  const { panel } = sign
+  if (frame.rotation % QUARTER_TURN !== 0) return { unknown: 'unreadable', why: 'the sign is drawn at an angle' }
+  if (panel.place.box) {
+    const basis = isKnown(panel.height) ? panel.height.basis : 'drawn'
+    return { value: extentOfBox(panel.place.box, frame).bottom, basis }
+  }
+  return isKnown(panel.height) ? panel.height : panel.height
+}
+
+/** The extreme of the baselines' heights above the floor. */
+function extreme(sign: Sign, all: Baseline[], pick: (heights: number[]) => number): Found {
+  const { panelBottomHeight } = sign.installation
+  const place = installationPlace(sign)
+  const gaps: Gap[] = []
+  if (!isKnown(panelBottomHeight)) {
+    const pointer = `${INSTALLATION_POINTER}/panelBottomHeight`
+    gaps.push(
+      gapOf(panelBottomHeight, place, {
+        pointer,
+        ask: 'How high above the finish floor is the lower edge of the panel?',
+        unit: 'mm',
+      }),
+    )
+  }
+  const known: { height: number; baseline: Baseline }[] = []
+  for (const baseline of all) {
+    if (!isKnown(baseline.up)) gaps.push(gapOf(baseline.up, baseline.observation.places[0] ?? place, baseline.ask))
+    else if (isKnown(panelBottomHeight)) known.push({ height: panelBottomHeight.value + baseline.up.value, baseline })
+  }
+  if (known.length === 0) return { observations: [], gaps }
+  const value = pick(known.map(({ height }) => height))
+  const at = known.filter(({ height }) => height === value).map(({ baseline }) => baseline)
+  const basis = at.some(({ up }) => isKnown(up) && up.basis === 'drawn') ? 'drawn' : 'declared'
+  return { observations: [{ value, basis, places: at.flatMap(({ observation }) => observation.places) }], gaps }
+}
+
+const NO_TACTILE = 'The sign has nothing to read by touch.'
+
+function tactile(sign: Sign, pick: (heights: number[]) => number, braille: boolean): Found {
+  const raised = sign.lettering.some((l) => l.part !== 'visual' && l.lines.length > 0)
+  const all = baselines(sign, { raised: true, braille: braille || !raised, visual: false })
+  return all.length > 0 ? extreme(sign, all, pick) : nothing(NO_TACTILE)
+}
+
+const lowest = (heights: number[]) => Math.min(...heights)
+const highest = (heights: number[]) => Math.max(...heights)
+
+/** The height above the floor of a lettering's highest baseline, for limits that hang on it; undefined when not known. */
+export function heightOfBaseline({ sign, scope }: Pick<Subject, 'sign' | 'scope'>, n: number): number | undefined {
+  const only = letteringIn({ sign, scope })
+    .filter((l) => l.n === n)
+    .map(({ lettering }) => lettering)
+  const all = baselines({ ...sign, lettering: only }, { raised: true, braille: false, visual: true })
+  const found = extreme(sign, all, highest)
+  const value = found.observations[0]?.value
+  return found.gaps.length === 0 && typeof value === 'number' ? value : undefined
+}
+
+function side({ sign }: Subject): Found {
+  const fact = sign.installation.side
+  const pointer = `${INSTALLATION_POINTER}/side`
+  return take(fact, installationPlace(sign), { pointer, ask: 'Where at the door is the sign?', choices: [...SIDES] })
+}
+
+export const INSTALLATION: Quantities = {
+  'installation.lowestBaseline': {
+    unit: 'mm',
+    method: 'From the finish floor up to the lowest baseline that is read by touch, braille included.',
+    couldBe: ['braille', 'lettering'],
+    doubt: 'more',
+    take: ({ sign }) => tactile(sign, lowest, true),
+  },
+  'installation.highestBaseline': {
+    unit: 'mm',
+    method: 'From the finish floor up to the baseline of the highest raised characters.',
+    couldBe: ['lettering'],
+    doubt: 'more',
+    take: ({ sign }) => tactile(sign, highest, false),
+  },
+  'visual.heightAboveFloor': {
+    unit: 'mm',
+    method: 'From the finish floor up to the lowest baseline of the characters.',
+    couldBe: ['lettering'],
+    doubt: 'more',
+    take: ({ sign, scope }) => {
+      const lettering = letteringIn({ sign, scope }).map((l) => l.lettering)
+      const all = baselines({ ...sign, lettering }, { raised: true, braille: false, visual: true })
+      return all.length > 0 ? extreme(sign, all, lowest) : nothing(NO_LETTERING)
+    },
+  },
+  'installation.side': {
+    unit: 'kind',
+    method: 'The place of the sign at its door.',
+    couldBe: [],
+    doubt: 'more',
+    take: side,
+  },
+  'installation.floorSpace': {
+    unit: 'mm',
+    method:
+      'Side of the largest square on the floor, centred on the text, that stays beyond the arc of the door from closed to 45 degrees.',
+    couldBe: [],
+    doubt: 'more',
+    take: ({ sign }) => floorSpace(sign),
+  },
+}

@@ -1,0 +1,217 @@
+import { isKnown, type Fact, type Lettering } from '../sign/sign.js'
+import { gapOf, join, nothing, pointerOf, ratio, take, type Ask } from './facts.js'
+import type { Found, Quantities, Quantity, Scope, Subject } from './quantity.js'
+
+/**
+ * Raised and visual characters: the same measurements on different parts.
+ *
+ * Datum: character height, stroke and proportion belong to the capital I (and the O) of the typeface at the size used, not to
+ * single glyphs (2010 ADA Standards 703.2.4 to 703.2.6, 703.5.4, 703.5.5, 703.5.7). Gaps are between the closest points
+ * of neighbouring outlines without word spaces (703.2.7, 703.5.8); line spacing is between baselines (703.2.8, 703.5.9).
+ */
+
+export const NO_LETTERING = 'The sign has no characters of this kind.'
+
+/** The lettering that a scope looks at, with its number on the sign. A section that is not known is in no list of sections. */
+export function letteringIn({ sign, scope }: Pick<Subject, 'sign' | 'scope'>): { lettering: Lettering; n: number }[] {
+  return sign.lettering.map((lettering, n) => ({ lettering, n })).filter(({ lettering }) => inScope(lettering, scope))
+}
+
+const inScope = (lettering: Lettering, { parts, sections }: Scope): boolean =>
+  (!parts || parts.includes(lettering.part)) &&
+  (!sections || (isKnown(lettering.section) && sections.includes(lettering.section.value)))
+
+/** Nothing applies to sections other than straight: says so, and what stands when no section is known. */
+function noLettering({ sign, scope }: Subject): string {
+  const parts = sign.lettering.filter((l) => inScope(l, { parts: scope.parts }))
+  if (parts.length === 0) return NO_LETTERING
+  return parts.every((l) => isKnown(l.section))
+    ? 'No characters have a section that this asks about.'
+    : 'The section of the characters is not given, so the outline given is held against the limit for straight sides. ' +
+        'If their sides are not straight, the gap at their foot must be measured as well.'
+}
+
+export const eachLettering =
+  (measure: (lettering: Lettering, n: number) => Found) =>
+  (subject: Subject): Found =>
+    join(
+      letteringIn(subject).map(({ lettering, n }) => measure(lettering, n)),
+      noLettering(subject),
+    )
+
+/** A quantity that is one field of the lettering. */
+function field(
+  key: 'characterHeight' | 'characterProportion' | 'relief' | 'style' | 'characterSpacing' | 'characterSpacingAtBase',
+  ask: Omit<Ask, 'pointer'> & { pointer?: string },
+  shape: Pick<Quantity, 'unit' | 'method'>,
+): Quantity {
+  const path = ask.pointer ?? key
+  return {
+    ...shape,
+    couldBe: ['lettering'],
+    doubt: 'more',
+    take: eachLettering((lettering, n) => {
+      if (key.startsWith('characterSpacing') && !hasPairs(lettering)) return nothing('No word has two characters.')
+      const fact: Fact<number | string> = lettering[key]
+      return take(fact, lettering.place, { ...ask, pointer: pointerOf(lettering.place, 'lettering', n, path) })
+    }),
+  }
+}
+
+/** Whether two characters stand next to each other somewhere; unread text is taken to have some. */
+const hasPairs = ({ text }: Lettering): boolean =>
+  !isKnown(text) || text.value.split(/\s+/u).some((word) => [...word].length > 1)
+
+/** One field of the lettering as a share of another. */
+function share(
+  above: 'strokeThickness' | 'characterSpacing' | 'baselineSpacing',
+  below: 'characterHeight' | 'strokeThickness',
+  method: string,
+): Quantity {
+  return {
+    unit: 'ratio',
+    method,
+    couldBe: ['lettering'],
+    doubt: 'more',
+    take: eachLettering((lettering, n) => {
+      const [top, bottom] = [lettering[above], lettering[below]]
+      if (top === undefined || (above === 'baselineSpacing' && lettering.lines.length < 2))
+        return nothing('The text has one line.')
+      if (above === 'characterSpacing' && !hasPairs(lettering)) return nothing('No word has two characters.')
+      if (isKnown(top) && isKnown(bottom))
+        return { observations: [ratio(top, bottom, below, lettering.place)], gaps: [] }
+      const asked = [
+        { key: above, fact: top },
+        { key: below, fact: bottom },
+      ]
+      return {
+        observations: [],
+        gaps: asked.flatMap(({ key, fact }) =>
+          isKnown(fact)
+            ? []
+            : [
+                gapOf(fact, lettering.place, {
+                  pointer: pointerOf(lettering.place, 'lettering', n, key),
+                  ask: QUESTIONS[key],
+                  unit: 'mm',
+                }),
+              ],
+        ),
+      }
+    }),
+  }
+}
+
+export const QUESTIONS = {
+  characterHeight: 'How high is the capital I of the typeface at the size used?',
+  strokeThickness: 'How wide is the stroke of the capital I?',
+  characterSpacing: 'How far apart are the closest points of neighbouring characters?',
+  characterSpacingAtBase: 'How far apart are neighbouring characters at their foot?',
+  baselineSpacing: 'How far apart are the baselines of successive lines?',
+  relief: 'How far do the characters stand out from their background?',
+  characterProportion: 'How wide is the O of the typeface, as a share of the height of its capital I?',
+  style: 'What kind of typeface is it?',
+} as const
+
+export const HEIGHT_METHOD = 'Height of the capital I of the typeface at the size used, from the baseline.'
+
+const LOWER_CASE = /[\p{Ll}\p{Lt}]/u
+const UPPER_CASE = /\p{Lu}/u
+
+function caseOf(text: string): 'upper' | 'lower' | 'mixed' | undefined {
+  const [lower, upper] = [LOWER_CASE.test(text), UPPER_CASE.test(text)]
+  return lower && upper ? 'mixed' : lower ? 'lower' : upper ? 'upper' : undefined
+}
+
+/** The case of the letters, as `read` wants it. */
+const letterCase = (read: (found: 'upper' | 'lower' | 'mixed') => string | boolean) =>
+  eachLettering((lettering, n) => {
+    const { text, place } = lettering
+    if (!isKnown(text)) {
+      return {
+        observations: [],
+        gaps: [
+          gapOf(text, place, { pointer: pointerOf(place, 'lettering', n, 'text'), ask: 'What do the characters say?' }),
+        ],
+      }
+    }
+    const found = caseOf(text.value)
+    if (found === undefined) return nothing('The text has no letters, only figures and signs.')
+    const remark = `The characters read “${text.value}”.`
+    return { observations: [{ value: read(found), basis: text.basis, places: [place], remark }], gaps: [] }
+  })
+
+const STYLE_CHOICES = ['sans-serif', 'serif', 'italic', 'oblique', 'script', 'decorative', 'unusual']
+
+/** What raised and visual characters have in common, under the family's name. */
+const common = (family: 'raised' | 'visual'): Quantities => ({
+  [`${family}.proportion`]: field(
+    'characterProportion',
+    { ask: QUESTIONS.characterProportion, unit: 'ratio' },
+    { unit: 'ratio', method: 'Width of the O over the height of the capital I, same typeface and size.' },
+  ),
+  [`${family}.strokeThickness`]: share(
+    'strokeThickness',
+    'characterHeight',
+    'Stroke of the capital I over its height.',
+  ),
+  [`${family}.lineSpacing`]: share(
+    'baselineSpacing',
+    'characterHeight',
+    'Distance of successive baselines over the character height.',
+  ),
+  [`${family}.style`]: field(
+    'style',
+    { pointer: 'typeface/style', ask: QUESTIONS.style, choices: STYLE_CHOICES },
+    { unit: 'kind', method: 'The kind of typeface.' },
+  ),
+})
+
+export const LETTERING: Quantities = {
+  ...common('raised'),
+  ...common('visual'),
+  'raised.characterHeight': field(
+    'characterHeight',
+    { ask: QUESTIONS.characterHeight, unit: 'mm' },
+    { unit: 'mm', method: HEIGHT_METHOD },
+  ),
+  'raised.relief': field(
+    'relief',
+    { ask: QUESTIONS.relief, unit: 'mm' },
+    { unit: 'mm', method: 'From the background beside a character up to its face.' },
+  ),
+  'raised.characterSpacing': field(
+    'characterSpacing',
+    { ask: QUESTIONS.characterSpacing, unit: 'mm' },
+    { unit: 'mm', method: 'Between the closest points of neighbouring outlines at their face, without word spaces.' },
+  ),
+  'raised.characterSpacingAtBase': field(
+    'characterSpacingAtBase',
+    { ask: QUESTIONS.characterSpacingAtBase, unit: 'mm' },
+    { unit: 'mm', method: 'Between the closest points of neighbouring characters at their foot, without word spaces.' },
+  ),
+  'raised.characterSpacingInStrokes': share(
+    'characterSpacing',
+    'strokeThickness',
+    'Gap between the closest points of neighbouring outlines over the stroke of the capital I.',
+  ),
+  'raised.case': {
+    unit: 'truth',
+    method: 'Every letter is looked at.',
+    couldBe: ['lettering'],
+    doubt: 'more',
+    take: letterCase((found) => found === 'upper'),
+  },
+  'visual.case': {
+    unit: 'kind',
+    method: 'Every letter is looked at.',
+    couldBe: ['lettering'],
+    doubt: 'more',
+    take: letterCase((found) => found),
+  },
+  'visual.characterSpacing': share(
+    'characterSpacing',
+    'characterHeight',
+    'Gap between the closest points of neighbouring outlines over the character height, without word spaces.',
+  ),
+}

@@ -1,0 +1,89 @@
+import type { Translator } from '../braille/translator.js'
+import type { MeasuredQuantity, Sign, Unread } from '../sign/sign.js'
+import { BRAILLE } from './braille.js'
+import { BRAILLE_READING } from './braille-reading.js'
+import { CLEARANCE } from './clearance.js'
+import { CONTRAST } from './contrast.js'
+import { ELEVATOR } from './elevator.js'
+import { FINISH } from './finish.js'
+import { INSTALLATION } from './installation.js'
+import { LETTERING } from './lettering.js'
+import type { Measurement, Observation } from './measurement.js'
+import { PICTOGRAM } from './pictogram.js'
+import { POSITION } from './position.js'
+import type { Found, Quantities, Quantity, Scope } from './quantity.js'
+import { SIGN } from './sign.js'
+import { VISUAL_HEIGHT } from './visual-height.js'
+
+/** Every quantity that a row may ask for, by name. */
+export const QUANTITIES: Quantities = {
+  ...BRAILLE,
+  ...BRAILLE_READING,
+  ...CLEARANCE,
+  ...CONTRAST,
+  ...ELEVATOR,
+  ...FINISH,
+  ...INSTALLATION,
+  ...LETTERING,
+  ...PICTOGRAM,
+  ...POSITION,
+  ...SIGN,
+  ...VISUAL_HEIGHT,
+}
+
+/** What is known of a quantity on one sign. */
+export type Measure = (quantity: string, scope: Scope) => Measurement
+
+/**
+ * Measures one sign, each quantity once. A value taken with an instrument replaces what was declared or drawn; a part of the
+ * sign that was not understood leaves open what it could change.
+ * @throws {RangeError} for a quantity that nobody defined: a fault of a table, not of the sign.
+ */
+export function measurer(sign: Sign, translator: Translator): Measure {
+  const taken = new Map<string, Measurement>()
+  return (name, scope) => {
+    const key = JSON.stringify([name, scope.parts, scope.sections])
+    const before = taken.get(key)
+    if (before) return before
+    const quantity = QUANTITIES[name]
+    if (!quantity) throw new RangeError(`the quantity ${name} is not defined`)
+    const measurement = take(name, quantity, sign, translator, scope)
+    taken.set(key, measurement)
+    return measurement
+  }
+}
+
+function take(name: string, quantity: Quantity, sign: Sign, translator: Translator, scope: Scope): Measurement {
+  const { unit, method } = quantity
+  const instrument = sign.measured.filter((m) => m.quantity === name && m.values.length > 0).map(observed)
+  if (instrument.length > 0) return { quantity: name, unit, method, observations: instrument, gaps: [] }
+  const found = quantity.take({ sign, translator, scope })
+  return { quantity: name, unit, method, ...withUnread(found, quantity, sign.unread) }
+}
+
+/** Coverage factor of the expanded uncertainty that clients state (JCGM 100:2008, 6.3.3). */
+const COVERAGE = 2
+
+function observed({ values, expandedUncertainty, instrument, place }: MeasuredQuantity): Observation {
+  return {
+    value: values.reduce((sum, value) => sum + value, 0) / values.length,
+    min: Math.min(...values),
+    max: Math.max(...values),
+    count: values.length,
+    ...(expandedUncertainty !== undefined && { uncertainty: expandedUncertainty / COVERAGE }),
+    basis: 'measured',
+    ...(instrument !== undefined && { instrument }),
+    places: [place],
+  }
+}
+
+/** What the unread parts of a sign leave open. */
+function withUnread(found: Found, { couldBe, doubt }: Quantity, unread: Unread[]): Found {
+  const hiding = unread.filter((part) => part.couldBe.some((kind) => couldBe.includes(kind)))
+  if (hiding.length === 0) return found
+  const gaps = hiding.map(({ place, why }) => ({ reason: 'unreadable' as const, why, places: [place] }))
+  const no = found.observations.some(({ value }) => value === false)
+  if (doubt === 'no' && !no) return found
+  const observations = doubt === 'more' ? found.observations : found.observations.filter(({ value }) => value !== false)
+  return { observations, gaps: [...found.gaps, ...gaps] }
+}

@@ -1,0 +1,104 @@
+import { TranslationError } from '../braille/translator.js'
+import { isKnown, type BrailleBlock, type Lettering } from '../sign/sign.js'
+import { eachBlock } from './braille.js'
+import { raisedLettering } from './clearance.js'
+import { basisOf, gapOf, nothing, pointerOf } from './facts.js'
+import { extentOfBlock, frameOf, isDrawn, linesOf, type Extent, type Frame } from './frame.js'
+import { tryPair } from './pairing.js'
+import type { Found, Quantities, Subject } from './quantity.js'
+
+/**
+ * Where a block of braille is, seen from the raised text that it repeats.
+ *
+ * Datum: `below` when every dot lies below the last baseline of that text, `above` when every dot lies above its first line, else
+ * `beside` (2010 ADA Standards 703.3.2: below the corresponding text, under the whole of a text of several lines).
+ */
+
+/** Top of the first line and bottom of the last; undefined when a line's place is not known. */
+function spanOf(lettering: Lettering[], frame: Frame): Pick<Extent, 'top' | 'bottom'> | undefined {
+  const lines = lettering.flatMap((l) => {
+    const extents = linesOf(l, frame)
+    return l.lines.map((line, i) => {
+      const extent = extents[i]
+      if (!isKnown(line.baseline)) return extent
+      const baseline = frame.of(line.baseline.value).y
+      return extent ? { ...extent, bottom: baseline } : { top: baseline, bottom: baseline }
+    })
+  })
+  if (lines.length === 0 || lines.includes(undefined)) return undefined
+  const known = lines.filter((line) => line !== undefined)
+  return { top: Math.min(...known.map(({ top }) => top)), bottom: Math.max(...known.map(({ bottom }) => bottom)) }
+}
+
+function relation(block: Extent, text: Pick<Extent, 'top' | 'bottom'>): 'below' | 'above' | 'beside' {
+  if (block.top >= text.bottom) return 'below'
+  return block.bottom <= text.top ? 'above' : 'beside'
+}
+
+/** The lettering that a block repeats: its own where the words tell, else all of it. */
+function repeatedBy(n: number, subject: Subject): Lettering[] {
+  const pairs = tryPair(subject.sign, subject.translator)
+  const own =
+    pairs instanceof TranslationError
+      ? undefined
+      : pairs?.find((p) => p.grades.length > 0 && p.blocks.some((b) => b.n === n))
+  return own?.lettering ?? raisedLettering(subject.sign).map(({ lettering }) => lettering)
+}
+
+function positionOf(block: BrailleBlock, n: number, subject: Subject): Found {
+  const frame = frameOf(subject.sign)
+  const lettering = repeatedBy(n, subject)
+  const extent = extentOfBlock(block, frame)
+  if (!extent) {
+    const baseline = block.lines[0]?.baseline
+    const unknown =
+      baseline && !isKnown(baseline)
+        ? baseline
+        : { unknown: 'missing-fact' as const, why: 'the place of the braille is not given' }
+    const pointer = pointerOf(block.place, 'braille', n, 'origin')
+    return {
+      observations: [],
+      gaps: [
+        gapOf(unknown, block.place, { pointer, ask: 'Where is the centre of dot 1 of the first cell?', unit: 'mm' }),
+      ],
+    }
+  }
+  const text = spanOf(lettering, frame)
+  if (!text) {
+    const at = raisedLettering(subject.sign).find((l) => lettering.includes(l.lettering))
+    const unknown = { unknown: 'missing-fact' as const, why: 'the place of the raised text is not given' }
+    const pointer = at ? pointerOf(at.lettering.place, 'lettering', at.n, 'baseline') : '/sign/lettering'
+    return {
+      observations: [],
+      gaps: [gapOf(unknown, block.place, { pointer, ask: 'Where is the baseline of the first line?', unit: 'mm' })],
+    }
+  }
+  const value = relation(extent, text)
+  const unread = lettering.filter((l) => !isKnown(l.text))
+  if (value !== 'below' && unread.length > 0) {
+    const why = 'the characters were not read, so it is not known which of them the braille repeats'
+    return {
+      observations: [],
+      gaps: [{ reason: 'unreadable', why, places: [block.place, ...unread.map((l) => l.place)] }],
+    }
+  }
+  const basis = isDrawn(lettering, [block])
+    ? 'drawn'
+    : isKnown(block.dotBaseDiameter)
+      ? basisOf(block.dotBaseDiameter)
+      : 'declared'
+  return { observations: [{ value, basis, places: [block.place, ...lettering.map((l) => l.place)] }], gaps: [] }
+}
+
+export const POSITION: Quantities = {
+  'braille.position': {
+    unit: 'kind',
+    method: 'The braille dots against the baselines of the raised text that they repeat.',
+    couldBe: ['braille', 'lettering'],
+    doubt: 'more',
+    take: (subject) =>
+      raisedLettering(subject.sign).length === 0
+        ? nothing('The sign has no raised characters.')
+        : eachBlock((block, n) => positionOf(block, n, subject))(subject),
+  },
+}

@@ -1,0 +1,154 @@
+import { isKnown, type Lettering, type Place, type Sign } from '../sign/sign.js'
+import { nothing } from './facts.js'
+import type { Gap } from './measurement.js'
+import type { Found, Quantities, Quantity, Subject } from './quantity.js'
+
+/**
+ * What a sign provides at all, and matters that no drawing, description or gauge of one sign decides: they are named, so that
+ * a person judges them, and never passed in silence (2010 ADA Standards 216, 307, 407, 502, 703, 810).
+ */
+
+const placesOf = (sign: Sign, lettering: Lettering[]): Place[] =>
+  lettering.length > 0 ? lettering.map((l) => l.place) : [sign.panel.place]
+
+const judgement = (why: string, places: Place[]): Found => ({
+  observations: [],
+  gaps: [{ reason: 'needs-judgement', why, places }],
+})
+
+/** Text is designated by raised characters, or by a pictogram whose descriptor is asked for elsewhere. */
+function tactileCharacters({ sign }: Subject): Found {
+  const raised = sign.lettering.filter((l) => l.part !== 'visual')
+  const places = placesOf(sign, raised)
+  if (raised.length > 0) return { observations: [{ value: true, basis: 'declared', places }], gaps: [] }
+  if (sign.lettering.length === 0 && sign.pictograms.length > 0)
+    return nothing('The sign has a pictogram and no characters; the row on its text descriptor decides.')
+  const { approach } = sign.installation
+  if (isKnown(approach) && approach.value === 'exterior')
+    return judgement('an exterior sign that is not at the door of the space it names need not be tactile', places)
+  return {
+    observations: [{ value: false, basis: 'declared', places, remark: 'The sign has no raised characters.' }],
+    gaps: [],
+  }
+}
+
+/** Characters for sight: the raised ones, or a set of their own on this sign or on another. */
+function visualCharacters({ sign }: Subject): Found {
+  const seen = sign.lettering.filter((l) => l.part !== 'raised')
+  const places = placesOf(sign, seen)
+  if (seen.length > 0) return { observations: [{ value: true, basis: 'declared', places }], gaps: [] }
+  const raised = sign.lettering.filter((l) => l.part === 'raised')
+  if (raised.length > 0) return judgement('another sign may carry the characters for sight', placesOf(sign, raised))
+  return nothing('The sign has no characters.')
+}
+
+/** At a station at least one sign is tactile; that it is this one cannot be told from the sign. */
+function stationTactile(subject: Subject): Found {
+  const found = tactileCharacters(subject)
+  return found.observations.some(({ value }) => value === false)
+    ? judgement('at least one sign at each entrance must be tactile; whether it is this one is seen at the station', [
+        subject.sign.panel.place,
+      ])
+    : found
+}
+
+/** A matter for a person: never measured, always named. */
+function matter(method: string, why: string, applies: (sign: Sign) => string | undefined = () => undefined): Quantity {
+  return {
+    unit: 'truth',
+    method,
+    couldBe: [],
+    doubt: 'more',
+    take: ({ sign }) => {
+      const because = applies(sign)
+      return because === undefined ? judgement(why, [sign.panel.place]) : nothing(because)
+    },
+  }
+}
+
+const STAR = /[\u2605\u2606\u22c6\u2736\u272d-\u2730]/u
+
+/** A star beside the floor number: needed at the main entry level only. */
+function star({ sign }: Subject): Found {
+  const drawn = sign.pictograms.filter((p) => /\bstar\b/iu.test(p.meaning ?? '')).map((p) => p.place)
+  const written = sign.lettering
+    .filter((l) => l.part !== 'visual' && isKnown(l.text) && STAR.test(l.text.value))
+    .map((l) => l.place)
+  const places = [...drawn, ...written]
+  if (places.length > 0) return { observations: [{ value: true, basis: 'declared', places }], gaps: [] }
+  const gap: Gap = {
+    reason: 'needs-judgement',
+    why: 'a tactile star is needed if this is the main entry level',
+    places: [sign.panel.place],
+  }
+  return { observations: [], gaps: [gap] }
+}
+
+/** How high the sign hangs: decided when nobody can bump into it, else a matter of the place. */
+function headroom({ sign }: Subject): Found {
+  const { panelBottomHeight } = sign.installation
+  if (isKnown(panelBottomHeight) && panelBottomHeight.value >= CLEAR_OF_HEADS)
+    return {
+      observations: [{ value: panelBottomHeight.value, basis: panelBottomHeight.basis, places: [sign.panel.place] }],
+      gaps: [],
+    }
+  return judgement('whether the sign hangs over a circulation path is seen at the place', [sign.panel.place])
+}
+
+/** Where headroom is measured and not asked about: the Access Board guide's 80 inches, in millimetres. */
+const CLEAR_OF_HEADS = 2032
+
+const raisedOnly = (sign: Sign) =>
+  sign.lettering.some((l) => l.part !== 'visual') ? undefined : 'The sign has no raised characters.'
+
+export const SIGN: Quantities = {
+  'sign.tactileCharacters': {
+    unit: 'truth',
+    method: 'Whether the sign has raised characters.',
+    couldBe: ['lettering'],
+    doubt: 'no',
+    take: tactileCharacters,
+  },
+  'sign.visualCharacters': {
+    unit: 'truth',
+    method: 'Whether the sign has characters for sight.',
+    couldBe: ['lettering'],
+    doubt: 'no',
+    take: visualCharacters,
+  },
+  'sign.stationTactileCharacters': {
+    unit: 'truth',
+    method: 'Whether the sign has raised characters.',
+    couldBe: ['lettering'],
+    doubt: 'no',
+    take: stationTactile,
+  },
+  'sign.edges': matter('By touch.', 'edges are felt on the finished sign', raisedOnly),
+  'sign.parkingIdentification': matter(
+    'By sight.',
+    'the clause on the parking sign itself is not in our table; hold the sign against 502.6',
+  ),
+  'sign.bothJambs': matter(
+    'By sight at the entrance.',
+    'whether both jambs carry the designation is seen at the entrance',
+  ),
+  'sign.star': {
+    unit: 'truth',
+    method: 'Whether there is a star.',
+    couldBe: ['lettering', 'pictogram'],
+    doubt: 'no',
+    take: star,
+  },
+  'sign.leftOfControl': matter('By sight at the panel.', 'where the buttons are is not part of a sign description'),
+  'installation.overhang': matter(
+    'From the post to the edge of the sign.',
+    'only a sign on posts in a circulation path is concerned',
+  ),
+  'installation.headroom': {
+    unit: 'mm',
+    method: 'From the floor up to the lower edge of the sign.',
+    couldBe: [],
+    doubt: 'more',
+    take: headroom,
+  },
+}
