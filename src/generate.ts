@@ -1,7 +1,6 @@
 import { mkdir, readFile, writeFile } from 'node:fs/promises'
 import { dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
-import { createTranslator } from './braille/engine.js'
 import { problemMarkdown } from './service/problem-pages.js'
 import { PROBLEM_TYPES } from './service/problem-table.js'
 import { buildService } from './service/service.js'
@@ -18,7 +17,7 @@ import { listStandards } from './standards/catalogue.js'
 const ROOT = fileURLToPath(new URL('..', import.meta.url))
 
 async function generated(): Promise<Map<string, string>> {
-  const { app } = await buildService({ ...DEFAULT_SETTINGS, logLevel: 'silent' }, { translator: createTranslator() })
+  const app = await buildService({ ...DEFAULT_SETTINGS, logLevel: 'silent' })
   const document = app.swagger()
   await app.close()
   return new Map([

@@ -1,5 +1,4 @@
 import closeWithGrace from 'close-with-grace'
-import { createTranslator } from './braille/engine.js'
 import { readEnvironment } from './service/environment.js'
 import { buildService } from './service/service.js'
 import { DEFAULT_SETTINGS } from './service/settings.js'
@@ -16,12 +15,12 @@ if ('refused' in environment) {
 }
 
 const { host, port, logLevel, remarks } = environment
-const { app, drain } = await buildService({ ...DEFAULT_SETTINGS, logLevel }, { translator: createTranslator() })
+const app = await buildService({ ...DEFAULT_SETTINGS, logLevel })
 for (const remark of remarks) app.log.warn(remark)
 closeWithGrace({ delay: GRACE, logger: app.log }, async ({ signal, err }) => {
   if (err) app.log.error({ err }, 'the process stops because of an error')
   else app.log.info(`${signal ?? 'close'} received; finishing what runs`)
-  drain()
+  app.drain()
   await app.close()
 })
 await app.listen({ host, port })

@@ -13,7 +13,7 @@ const exampleOf = (type: ProblemType): string =>
 const isProblemType = (name: string): name is ProblemType => (PROBLEM_TYPES as string[]).includes(name)
 
 export function problemPageRoutes(app: FastifyInstance) {
-  app.get('/docs/problems', { schema: { hide: true } as object }, async (_request, reply) => {
+  app.get('/docs/problems', { schema: { hide: true } }, async (_request, reply) => {
     const items = PROBLEM_TYPES.map((type) => {
       const { status, title } = PROBLEMS[type]
       return `<li><a href="${problemAddress(type)}"><code>${type}</code></a> (${status}): ${escapeHtml(title)}</li>`
@@ -21,7 +21,7 @@ export function problemPageRoutes(app: FastifyInstance) {
     return sendPage(reply, 'Problems', `<ul>\n${items.join('\n')}\n</ul>`)
   })
 
-  app.get('/docs/problems/:type', { schema: { hide: true } as object }, async (request, reply) => {
+  app.get('/docs/problems/:type', { schema: { hide: true } }, async (request, reply) => {
     const { type } = request.params as { type: string }
     if (!isProblemType(type)) throw new ServiceProblem('not-found', `There is no problem “${type}”.`)
     const { status, title, meaning, remedy } = PROBLEMS[type]

@@ -3,8 +3,9 @@ import accepts from '@fastify/accepts'
 import helmet from '@fastify/helmet'
 import multipart from '@fastify/multipart'
 import swaggerUi from '@fastify/swagger-ui'
-import Fastify, { type FastifyInstance } from 'fastify'
+import Fastify, { LogController, type FastifyInstance } from 'fastify'
 import { validatorCompiler } from 'fastify-type-provider-zod'
+import { createTranslator } from '../braille/engine.js'
 import type { Translator } from '../braille/translator.js'
 import { checkRoutes } from './checks.js'
 import { causeOf, installErrorHandler, sendProblem } from './errors.js'
@@ -26,20 +27,23 @@ export interface Dependencies {
   translator: Translator
 }
 
-/** The service and the switch that says it is about to stop. */
-export interface Service {
-  app: FastifyInstance
-  /** From now on /readyz refuses, so that no new work is sent here; what runs is finished. */
-  drain(): void
+declare module 'fastify' {
+  interface FastifyInstance {
+    /** From now on /readyz refuses, so that no new work is sent here; what runs is finished. */
+    drain: () => void
+  }
 }
 
 const REQUEST_TIMEOUT = 30_000
 
-/** Builds the whole HTTP service, ready to listen or to be injected into. `app.close()` stops it and its threads. */
-export async function buildService(settings: Settings, { translator }: Dependencies): Promise<Service> {
+/** Builds the whole HTTP service, ready to listen or to be injected into. `close()` stops it and its threads. */
+export async function buildService(
+  settings: Settings,
+  { translator }: Dependencies = { translator: createTranslator() },
+): Promise<FastifyInstance> {
   const app: FastifyInstance = Fastify({
     logger: loggerOptions(settings.logLevel),
-    disableRequestLogging: true,
+    logController: new LogController({ disableRequestLogging: true }),
     genReqId: () => randomUUID(),
     bodyLimit: LIMITS.json,
     requestTimeout: REQUEST_TIMEOUT,
@@ -48,6 +52,7 @@ export async function buildService(settings: Settings, { translator }: Dependenc
     frameworkErrors: (error, request, reply) => void sendProblem(request, reply, causeOf(error, request)),
   })
   let draining = false
+  app.decorate('drain', () => void (draining = true))
   const pool = new Pool(settings, (error) => app.log.error({ err: error }, 'a worker thread failed'))
   app.addHook('onClose', () => pool.close())
 
@@ -83,7 +88,7 @@ export async function buildService(settings: Settings, { translator }: Dependenc
   translationRoutes(app, translator)
   standardRoutes(app)
   await app.ready()
-  return { app, drain: () => (draining = true) }
+  return app
 }
 
 /** JSON as a value, a drawing as bytes; a form is read by its route. Anything else, and any compression, is not read. */
