@@ -1,7 +1,7 @@
 import { BRAILLE_CODES, type BrailleCode } from '../sign/sign.js'
 import { casingsOf, lowerCaseButNames, sameLetters } from './casings.js'
 import { tidyCells } from './cells.js'
-import { wordsOf, type PassageWord } from './passages.js'
+import { numbersApart, wordsOf, type PassageWord } from './passages.js'
 import { plainQuotes, preparePrint, typings } from './print.js'
 import { TranslationError, type CellsVerdict, type Translator } from './translator.js'
 
@@ -19,7 +19,7 @@ export interface Comparison extends CellsVerdict {
  * @throws {TranslationError} when the print text cannot be translated.
  */
 export function compareCells(cells: string, print: string, translator: Translator): Comparison {
-  const found = wordsOf(cells)
+  const found = wordsOf(numbersApart(cells))
   const text = preparePrint(print)
   const options = typings(text)
   const matches = BRAILLE_CODES.map((code) => ({ code, casing: firstMatch(found, options, code, translator) }))
@@ -94,7 +94,7 @@ export function readingOf(cells: string, code: BrailleCode, translator: Translat
   const whole = translator.toText(cells, code)
   if (whole !== undefined) return whole
   if (tidyCells(cells) === '') return undefined
-  const words = wordsOf(cells).map((word) => {
+  const words = wordsOf(numbersApart(cells)).map((word) => {
     const text = translator.toText(word.cells, code)
     return word.inPassage ? text?.toUpperCase() : text
   })

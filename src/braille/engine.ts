@@ -1,7 +1,7 @@
 import type { BrailleCode } from '../sign/sign.js'
 import { BLANK, cellWords, isCells, tidyCells } from './cells.js'
 import { loadLouis, type Louis } from './louis.js'
-import { settleCapitals } from './passages.js'
+import { settleCapitals, withoutShortPassages } from './passages.js'
 import { nameOf, preparePrint } from './print.js'
 import { readCells } from './reading.js'
 import { TranslationError, type Translator } from './translator.js'
@@ -12,6 +12,7 @@ const TABLES: Record<BrailleCode, string> = {
 }
 /** Two capitals without a small letter between them: only there can capitals passages and words arise. */
 const CAPITALS = /\p{Lu}[^\p{Ll}]*\p{Lu}/u
+const BETWEEN_NUMBERS = /(?<=\p{N}) (?=\p{N})/u
 const MAX_CELLS = 4000
 const MAX_REMEMBERED = 5000
 
@@ -53,11 +54,22 @@ export function createTranslator(): Translator {
   return translator
 }
 
+/**
+ * Numbers parted by a blank are numbers of their own on a sign (rooms 204 206), so they are translated apart: together the engine
+ * takes them for one number with a numeric space (section 6.6 of the Rules, which is about separators within one number).
+ */
 function translate(louis: Louis, text: string, code: BrailleCode): string {
   if (text === '') return ''
+  const parts = text.split(BETWEEN_NUMBERS)
+  return parts.map((part) => translatePart(louis, part, code)).join(BLANK)
+}
+
+function translatePart(louis: Louis, text: string, code: BrailleCode): string {
   const cells = rawCells(louis, text, code)
   if (!isCells(cells)) throw new TranslationError(refusal(louis, text, code))
   if (!CAPITALS.test(text)) return cells
+  const pieces = withoutShortPassages(text, cells)
+  if (pieces.length > 1) return pieces.map((piece) => translatePart(louis, piece, code)).join(BLANK)
   const settled = settleCapitals(text, cells, rawCells(louis, text.toLowerCase(), code))
   if (settled === undefined)
     throw new TranslationError(`The capitals of “${text}” cannot be put into braille with certainty.`)

@@ -46,6 +46,10 @@ export function expand(word: string): string | undefined {
       at += capital.length
       continue
     }
+    if (at === 0 && word.startsWith('⠰')) {
+      at += 1
+      continue
+    }
     const accent = accented(word, at)
     const found = accent ?? partAt(word, at, print)
     if (!found) return undefined

@@ -15,6 +15,14 @@ export interface PassageWord {
   inPassage: boolean
 }
 
+/** A number with numeric spaces in it (section 6.6): the sign before the first digit of each group but the first. */
+const NUMBER_RUN = /⠼[⠁⠃⠉⠙⠑⠋⠛⠓⠊⠚⠂⠲⠐]*⠐[⠁⠃⠉⠙⠑⠋⠛⠓⠊⠚]/gu
+const NUMERIC_SPACE = /⠐(?=[⠁⠃⠉⠙⠑⠋⠛⠓⠊⠚])/gu
+
+/** The same cells with each numeric space as a blank and a new number sign: groups of digits as numbers of their own. */
+export const numbersApart = (cells: string): string =>
+  cells.replace(NUMBER_RUN, (run) => run.replace(NUMERIC_SPACE, `${BLANK}⠼`))
+
 /** The words of a run of cells, each known to stand inside a capitals passage or not. */
 export function wordsOf(cells: string): PassageWord[] {
   let inPassage = false
@@ -24,6 +32,36 @@ export function wordsOf(cells: string): PassageWord[] {
     inPassage = !word.includes(TERMINATOR)
     return { cells: bare, inPassage: true }
   })
+}
+
+const LEAST_WORDS_IN_PASSAGE = 3
+
+/**
+ * A text cut so that no piece holds a passage of fewer than three words with letters: the engine also counts numbers and signs
+ * (ROOM 204 B), the Rules do not (8.4.2, SWIFT & CO.). One piece when there is no such passage; words of the others stay whole.
+ */
+export function withoutShortPassages(text: string, cells: string): string[] {
+  const prints = text.split(' ')
+  const words = cells.split(BLANK)
+  if (words.length !== prints.length) return [text]
+  const pieces: string[][] = []
+  let short = false
+  let passage: string[] | undefined
+  for (const [index, print] of prints.entries()) {
+    const word = words[index] ?? ''
+    if (passage === undefined && word.includes(PASSAGE)) passage = []
+    if (passage === undefined) {
+      pieces.push([print])
+      continue
+    }
+    passage.push(print)
+    if (!word.includes(TERMINATOR) && index < prints.length - 1) continue
+    const enough = passage.filter((one) => /\p{L}/u.test(one)).length >= LEAST_WORDS_IN_PASSAGE
+    short ||= !enough
+    pieces.push(...(enough ? [passage] : passage.map((one) => [one])))
+    passage = undefined
+  }
+  return short ? pieces.map((piece) => piece.join(' ')) : [text]
 }
 
 /** A word of capitals only: what stands before its first letter, and that it has two capitals or more. */

@@ -14,6 +14,9 @@ export const SIGNS: readonly (readonly [cells: string, print: string])[] = [
   ['⠈⠯', '&'],
   ['⠸⠹', '#'],
   ['⠐⠖', '+'],
+  ['⠨⠴', '%'],
+  ['⠈⠎', '$'],
+  ['⠘⠚', '\u00b0'],
   ['⠠⠤', '\u2013'],
   ['⠤', '-'],
   ['⠄', "'"],
@@ -36,6 +39,7 @@ const ACCENTS = new Map([
   ['⠘⠒', '\u0308'],
   ['⠘⠻', '\u0303'],
   ['⠘⠯', '\u0327'],
+  ['⠘⠫', '\u030a'],
 ])
 
 /** The accented letter that the cells from `at` on begin with, and its cells. */
@@ -49,6 +53,8 @@ export function accented(word: string, at: number): [cells: string, print: strin
 
 const letterAt = (index: number): string => String.fromCharCode(FIRST_LETTER + index)
 
+const isDigit = (cell: string): boolean => cell !== '' && DIGIT_CELLS.includes(cell)
+
 /** The literal reading of one word of cells; undefined when a cell is none of letters, digits and common signs. */
 export function spell(word: string): string | undefined {
   let print = ''
@@ -60,7 +66,7 @@ export function spell(word: string): string | undefined {
     const letter = LETTERS.indexOf(cell)
     const accent = accented(word, at)
     const sign = SIGNS.find(([cells]) => word.startsWith(cells, at))
-    const point = mode === 'number' && /[⠁-⠚]/u.test(word.charAt(at + 1)) ? NUMERIC_SIGNS.get(cell) : undefined
+    const point = mode === 'number' && isDigit(word.charAt(at + 1)) ? NUMERIC_SIGNS.get(cell) : undefined
     if (cell === NUMBER) {
       mode = 'number'
       at += 1
