@@ -1,23 +1,13 @@
 import { createHash } from 'node:crypto'
 import type { CheckInput } from '../check.js'
 import type { Translator } from '../braille/translator.js'
+import { canonicalJson } from '../standards/catalogue.js'
 import { VERSION } from '../version.js'
 
 /** Digests: who asked the same question gets the same id. SHA-256 (FIPS 180-4) over a canonical text. */
 
 const ID_DIGITS = 32
 const FINGERPRINT_DIGITS = 16
-
-/** JSON with sorted keys, so that the order in which a client wrote them does not matter. */
-export function canonical(value: unknown): string {
-  if (Array.isArray(value)) return `[${value.map((item) => canonical(item ?? null)).join(',')}]`
-  if (value !== null && typeof value === 'object') {
-    const entries = Object.entries(value as Record<string, unknown>).filter(([, v]) => v !== undefined)
-    entries.sort(([a], [b]) => (a < b ? -1 : 1))
-    return `{${entries.map(([key, v]) => `${JSON.stringify(key)}:${canonical(v)}`).join(',')}}`
-  }
-  return JSON.stringify(value) ?? 'null'
-}
 
 /** `chk_` and a digest of the input, the options, the standards' digests, the braille engine and this version. */
 export function reportId(
@@ -34,7 +24,7 @@ export function reportId(
     engine: translator.identity,
     version: VERSION,
   }
-  return `chk_${hash.update(canonical(question)).digest('hex').slice(0, ID_DIGITS)}`
+  return `chk_${hash.update(canonicalJson(question)).digest('hex').slice(0, ID_DIGITS)}`
 }
 
 /**
@@ -43,6 +33,6 @@ export function reportId(
  * @param elements our names of the offending parts
  */
 export function fingerprint(requirement: string, sign: string, elements: readonly string[]): string {
-  const parts = canonical([requirement, sign, [...new Set(elements)].sort()])
+  const parts = canonicalJson([requirement, sign, [...new Set(elements)].sort()])
   return createHash('sha256').update(parts).digest('hex').slice(0, FINGERPRINT_DIGITS)
 }

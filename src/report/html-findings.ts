@@ -1,5 +1,5 @@
 import type { Finding } from './finding-schema.js'
-import { code, html, isolated, NOTHING, type Content, type Html } from './html-tag.js'
+import { code, isolated, markup, NOTHING, type Content, type Html } from './html-tag.js'
 import type { Numbered } from './numbering.js'
 import { placeWords } from './place-words.js'
 import type { Report } from './schema.js'
@@ -11,14 +11,14 @@ const MOST_PLACES_TOLD = 10
 
 /** A table with a caption and a head, in a region that scrolls by keyboard where it is too wide. */
 export function table(caption: string, heads: string[], rows: Content[]): Html {
-  return html`<div class="scroll" tabindex="0" role="group" aria-label="${caption}">
+  return markup`<div class="scroll" tabindex="0" role="group" aria-label="${caption}">
     <table>
       <caption>
         ${caption}
       </caption>
       <thead>
         <tr>
-          ${heads.map((head) => html`<th scope="col">${head}</th>`)}
+          ${heads.map((head) => markup`<th scope="col">${head}</th>`)}
         </tr>
       </thead>
       <tbody>
@@ -29,17 +29,17 @@ export function table(caption: string, heads: string[], rows: Content[]): Html {
 }
 
 const numberMark = (number: number, open: boolean): Html =>
-  html`<span class="number${open ? ' open' : ''}">${open ? `? ${number}` : number}</span>`
+  markup`<span class="number${open ? ' open' : ''}">${open ? `? ${number}` : number}</span>`
 
 /** Every failing finding: the clause, what was found, what is allowed, what to change it to, where. */
 export function wrongSection(failing: readonly Numbered[]): Html {
-  if (failing.length === 0) return html`<p>Nothing that was looked at fails.</p>`
-  return html`${failing.map(({ number, finding }) => failure(number, finding))}`
+  if (failing.length === 0) return markup`<p>Nothing that was looked at fails.</p>`
+  return markup`${failing.map(({ number, finding }) => failure(number, finding))}`
 }
 
 function failure(number: number, finding: Finding): Html {
   const advice = finding.force !== 'shall'
-  return html`<article class="finding${advice ? ' advice' : ''}" id="finding-${number}">
+  return markup`<article class="finding${advice ? ' advice' : ''}" id="finding-${number}">
     <h3>
       ${numberMark(number, false)} ${finding.clause} ${finding.title}
       <span class="fail">✗ ${advice ? `Not met (${FORCE_WORDS[finding.force]})` : 'Fails'}</span>
@@ -51,7 +51,7 @@ function failure(number: number, finding: Finding): Html {
       <dd>${finding.limit.printed}</dd>
       ${
         finding.remedy
-          ? html`<dt>Change</dt>
+          ? markup`<dt>Change</dt>
               <dd class="change">${isolated(finding.remedy.text)}</dd>`
           : NOTHING
       }
@@ -59,7 +59,7 @@ function failure(number: number, finding: Finding): Html {
       <dd>${where(finding)}</dd>
       ${
         finding.measured
-          ? html`<dt>How it was got</dt>
+          ? markup`<dt>How it was got</dt>
               <dd>${basis(finding.measured.basis)}: ${finding.measured.method}</dd>`
           : NOTHING
       }
@@ -77,34 +77,34 @@ const BASIS = { declared: 'Declared in the description', drawn: 'Taken from the 
 const basis = (kind: keyof typeof BASIS): string => BASIS[kind]
 
 function where({ where, whereTotal }: Finding): Html {
-  if (where.length === 0) return html`The whole sign.`
+  if (where.length === 0) return markup`The whole sign.`
   const told = where.slice(0, MOST_PLACES_TOLD)
   const more = whereTotal - told.length
-  return html`<ul>
-    ${told.map((place) => html`<li>${isolated(placeWords(place))}</li>`)}${more > 0 ? html`<li>and ${more} more</li>` : NOTHING}
+  return markup`<ul>
+    ${told.map((place) => markup`<li>${isolated(placeWords(place))}</li>`)}${more > 0 ? markup`<li>and ${more} more</li>` : NOTHING}
   </ul>`
 }
 
 /** What is undecided and what would decide it, as a form to print and fill in. */
 export function undecidedSection(report: Report, undecided: readonly Numbered[]): Html {
-  if (undecided.length === 0) return html`<p>Nothing is left undecided.</p>`
+  if (undecided.length === 0) return markup`<p>Nothing is left undecided.</p>`
   const how = new Map(report.toMeasure.map((item) => [item.requirement, item.how]))
   const rows = undecided.map(
     ({ number, finding }) =>
-      html`<tr id="finding-${number}">
+      markup`<tr id="finding-${number}">
         <th scope="row">
           ${numberMark(number, true)} ${finding.clause}
           ${finding.title}${finding.force === 'shall' ? '' : ` (${FORCE_WORDS[finding.force]})`}
         </th>
         <td>
-          ${finding.reason ? html`<span class="undetermined">? ${REASON_WORDS[finding.reason]}</span>. ` : NOTHING}${isolated(finding.message)}
+          ${finding.reason ? markup`<span class="undetermined">? ${REASON_WORDS[finding.reason]}</span>. ` : NOTHING}${isolated(finding.message)}
         </td>
         <td>${how.get(finding.requirement) ?? 'Add what is missing to the request, or have a person judge it.'}</td>
         <td>${finding.limit.printed}</td>
         <td><span class="hidden">To be filled in</span><span class="blank"></span></td>
       </tr>`,
   )
-  return html`${table('Undecided, and what would decide it', ['Requirement', 'Why', 'How to decide it', 'Allowed', 'Found'], rows)}
+  return markup`${table('Undecided, and what would decide it', ['Requirement', 'Why', 'How to decide it', 'Allowed', 'Found'], rows)}
     ${questions(report)}
     <p>Measured with: <span class="hidden">to be filled in</span><span class="blank"></span></p>
     <p>By, on: <span class="hidden">to be filled in</span><span class="blank"></span></p>`
@@ -114,7 +114,7 @@ function questions({ questions }: Report): Html {
   if (questions.length === 0) return NOTHING
   const rows = questions.map(
     (q) =>
-      html`<tr>
+      markup`<tr>
         <th scope="row">${isolated(q.ask)}</th>
         <td>
           ${q.choices ? q.choices.join(', ') : q.unit === 'mm' ? 'millimetres' : q.unit === 'ratio' ? 'ratio' : 'text'}
@@ -123,28 +123,28 @@ function questions({ questions }: Report): Html {
         <td>${q.decides.length}</td>
       </tr>`,
   )
-  return html`<h3>Facts that would help</h3>
+  return markup`<h3>Facts that would help</h3>
     ${table('Facts to add to the request', ['Question', 'Answer in', 'Where in the request', 'Requirements it helps to decide'], rows)}`
 }
 
 /** What passed and what does not apply, folded away. */
 export function restSection(report: Report): Html {
   const of = (verdict: Finding['verdict']) => report.findings.filter((f) => f.verdict === verdict)
-  return html`${folded('Passed', 'pass', '✓', of('pass'))}${folded('Not applicable', 'not-applicable', '–', of('not-applicable'))}`
+  return markup`${folded('Passed', 'pass', '✓', of('pass'))}${folded('Not applicable', 'not-applicable', '–', of('not-applicable'))}`
 }
 
 function folded(word: string, verdict: string, symbol: string, findings: Finding[]): Html {
   if (findings.length === 0) return NOTHING
   const rows = findings.map(
     (f) =>
-      html`<tr>
+      markup`<tr>
         <th scope="row">${f.clause} ${f.title}</th>
         <td><span class="${verdict}">${symbol} ${word}</span></td>
         <td>${STAGE_WORDS[f.stage]}</td>
         <td>${isolated(f.message)}</td>
       </tr>`,
   )
-  return html`<details>
+  return markup`<details>
     <summary>${word}: ${findings.length}</summary>
     ${table(word, ['Requirement', 'Verdict', 'Evidence', 'Finding'], rows)}
   </details>`

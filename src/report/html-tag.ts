@@ -14,14 +14,14 @@ const textOf = (content: Content): string => {
 }
 
 /** Template tag: escapes every string and number, joins lists, keeps `Html` as it is. */
-export function html(parts: TemplateStringsArray, ...contents: Content[]): Html {
+export function markup(parts: TemplateStringsArray, ...contents: Content[]): Html {
   return new Html(parts.map((part, i) => part + (i < contents.length ? textOf(contents[i]) : '')).join(''))
 }
 
 export const NOTHING = new Html('')
 
 /** A client's text, kept from turning the direction of the text round it. */
-export const isolated = (text: string): Html => html`<bdi>${text}</bdi>`
+export const isolated = (text: string): Html => markup`<bdi>${text}</bdi>`
 
 /** An id or digest: set apart, broken anywhere. */
-export const code = (text: string): Html => html`<code><bdi>${text}</bdi></code>`
+export const code = (text: string): Html => markup`<code><bdi>${text}</bdi></code>`

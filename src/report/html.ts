@@ -1,7 +1,7 @@
 import { REPORT_STYLE, REPORT_STYLE_HASH } from './html-style.js'
 import { restSection, table, undecidedSection, wrongSection } from './html-findings.js'
 import { readingSection } from './html-reading.js'
-import { code, Html, html, isolated, NOTHING } from './html-tag.js'
+import { code, Html, isolated, markup, NOTHING } from './html-tag.js'
 import { numbered } from './numbering.js'
 import { placeWords } from './place-words.js'
 import type { ReportStage } from './finding-schema.js'
@@ -18,15 +18,13 @@ export { REPORT_STYLE_HASH }
 export function reportHtml(report: Report, drawing: string): string {
   const { failing, undecided } = numbered(report)
   const name = signName(report)
-  return html`<!doctype html>
+  return markup`<!doctype html>
     <html lang="en">
       <head>
         <meta charset="utf-8" />
         <meta name="viewport" content="width=device-width, initial-scale=1" />
         <title>${name}: ${VERDICT_WORDS[report.verdict]} (report ${report.id})</title>
-        <style>
-          ${new Html(REPORT_STYLE)}
-        </style>
+        <style>${new Html(REPORT_STYLE)}</style>
       </head>
       <body>
         <a class="skip" href="#wrong">Skip to what is wrong</a>
@@ -48,17 +46,18 @@ export function reportHtml(report: Report, drawing: string): string {
         </main>
         <footer><p>${report.caveats[0] ?? ''}</p></footer>
       </body>
-    </html> `.text
+    </html>
+`.text
 }
 
 const section = (id: string, heading: string, content: Html): Html =>
-  html`<section id="${id}" aria-labelledby="${id}-heading">
+  markup`<section id="${id}" aria-labelledby="${id}-heading">
     <h2 id="${id}-heading">${heading}</h2>
     ${content}
   </section>`
 
 const figure = (drawing: string): Html =>
-  html`<figure>
+  markup`<figure>
     ${new Html(drawing)}
     <figcaption>
       Drawn from what was measured. Solid frames fail; dashed frames with a question mark are undecided.
@@ -68,13 +67,13 @@ const figure = (drawing: string): Html =>
 function verdict(report: Report): Html {
   const stages = (['drawing', 'product', 'site'] as ReportStage[]).map((stage) => {
     const found = report.stages[stage]
-    return html`<tr>
+    return markup`<tr>
       <th scope="row">${STAGE_WORDS[stage]}</th>
       <td><span class="${found}">${VERDICT_SYMBOLS[found]} ${VERDICT_WORDS[found]}</span></td>
     </tr>`
   })
   const { pass, fail, undetermined, notApplicable } = report.summary
-  return html`<div class="verdict ${report.verdict}">
+  return markup`<div class="verdict ${report.verdict}">
       <strong>${VERDICT_SYMBOLS[report.verdict]} ${VERDICT_WORDS[report.verdict]}</strong>
       <p>${verdictSentence(report)}</p>
     </div>
@@ -86,21 +85,21 @@ function verdict(report: Report): Html {
 }
 
 const list = (items: string[]): Html =>
-  html`<ul>
-    ${items.map((item) => html`<li>${isolated(item)}</li>`)}
+  markup`<ul>
+    ${items.map((item) => markup`<li>${isolated(item)}</li>`)}
   </ul>`
 
 const assumptions = ({ assumptions }: Report): Html =>
-  assumptions.length === 0 ? html`<p>Nothing.</p>` : list(assumptions.map(({ about, text }) => `${about}: ${text}`))
+  assumptions.length === 0 ? markup`<p>Nothing.</p>` : list(assumptions.map(({ about, text }) => `${about}: ${text}`))
 
 function ignored({ ignored, unread }: Report): Html {
   const at = (source: { id: string | null; line: number; column: number }) =>
     `line ${source.line}, column ${source.column}${source.id === null ? '' : ` (id ${source.id})`}`
-  return html`${ignored.length === 0 ? html`<p>Nothing in the drawing was left out.</p>` : list(ignored.map((item) => `${at(item.source)}: ${item.why}`))}
+  return markup`${ignored.length === 0 ? markup`<p>Nothing in the drawing was left out.</p>` : list(ignored.map((item) => `${at(item.source)}: ${item.why}`))}
   ${
     unread.length === 0
       ? NOTHING
-      : html`<h3>Seen but not understood</h3>
+      : markup`<h3>Seen but not understood</h3>
           ${list(unread.map((item) => `${placeWords(item.where)}: ${item.why}`))}`
   }`
 }
@@ -138,14 +137,14 @@ function sources(report: Report): Html {
   ]
   const rows = [...groups.values()].map(
     (group) =>
-      html`<tr>
+      markup`<tr>
         <th scope="row">${group.document}</th>
         <td>${group.where}</td>
         <td>${[...group.clauses].join(', ')}</td>
         <td>${group.confidence}</td>
       </tr>`,
   )
-  return html`${rows.length === 0 ? html`<p>No clause applied.</p>` : table('Where the requirements were read', ['Document', 'Published at', 'Clauses', 'How surely'], rows)}
+  return markup`${rows.length === 0 ? markup`<p>No clause applied.</p>` : table('Where the requirements were read', ['Document', 'Published at', 'Clauses', 'How surely'], rows)}
   ${notes.length === 0 ? NOTHING : list(notes)}`
 }
 
@@ -153,10 +152,10 @@ function identity(report: Report): Html {
   const { engine } = report
   const standards = report.standards.map(
     (s) =>
-      html`<dt>${s.id}, revision ${s.revision}</dt>
+      markup`<dt>${s.id}, revision ${s.revision}</dt>
         <dd>${code(s.digest)}</dd>`,
   )
-  return html`<dl>
+  return markup`<dl>
     <dt>Report</dt>
     <dd>${code(report.id)}</dd>
     ${standards}

@@ -1,12 +1,15 @@
 import type { Judgement, Reason } from '../judge/finding.js'
-import type { Gap } from '../measure/measurement.js'
+import { missing } from '../sign/sign.js'
 import { write, type Ends, type Written } from './numbers.js'
 import { decidingEnds, worstValue } from './observed.js'
 import { notationFor, wordsFor } from './quantities.js'
 
 /** The sentences of a finding, made from its typed data only: one function for each kind of limit and each reason. */
 
-const MOST_GAPS_TOLD = 3
+/** How many different remarks or reasons one message tells. */
+const MOST_TOLD = 3
+/** What a fact says that nobody gave. */
+const NOT_GIVEN = missing().why
 
 /** The message of one finding, for people. */
 export function messageFor(judgement: Judgement): string {
@@ -94,33 +97,33 @@ function splitNote(judgement: Judgement): string {
 
 function remarks(judgement: Judgement): string {
   const told = new Set(judgement.decisive.map((o) => o.remark).filter((r): r is string => r !== undefined && r !== ''))
-  return [...told].slice(0, MOST_GAPS_TOLD).map(sentence).join(' ')
+  return [...told].slice(0, MOST_TOLD).map(sentence).join(' ')
 }
 
 /** A failure stands whatever else could not be measured; that there was something is said all the same. */
 function others(judgement: Judgement): string {
-  return judgement.gaps.length === 0 ? '' : `Not everything could be measured: ${reasonsOf(judgement.gaps)}`
+  return judgement.gaps.length === 0 ? '' : `Not everything could be measured: ${reasonsOf(judgement)}`
 }
 
 const LEADS: Record<Reason, string> = {
-  'missing-fact': 'Not decided, because something was not given:',
-  'within-uncertainty': 'Not decided, because the value lies within its uncertainty of the limit.',
-  'needs-judgement': 'Not decided, because it needs the judgement of a person:',
-  unreadable: 'Not decided, because something could not be read:',
-  'limit-reached': 'Not decided, because a limit of this service was reached:',
+  'missing-fact': 'Not decided:',
+  'within-uncertainty': 'Not decided: the value lies within its uncertainty of the limit.',
+  'needs-judgement': 'Not decided; a person must judge it:',
+  unreadable: 'Not decided; something could not be read:',
+  'limit-reached': 'Not decided; a limit of this service was reached:',
 }
 
 function undetermined(judgement: Judgement): string {
   const reason = judgement.reason ?? 'missing-fact'
   const lead = LEADS[reason]
   if (reason === 'within-uncertainty') return joined([lead, near(judgement), remarks(judgement)])
-  const why = reasonsOf(judgement.gaps)
-  if (why !== '') return joined([`${lead} ${why}`, remarks(judgement)])
+  const why = reasonsOf(judgement)
+  if (why !== '') return joined([lead, lowerFirst(why), remarks(judgement)])
   const value = judgement.decisive[0]?.value
-  const name = wordsFor(judgement.requirement.quantity).name
+  const { name } = wordsFor(judgement.requirement.quantity)
   const seen =
     value === undefined || typeof value === 'boolean' ? judgement.requirement.text : `the ${name} is ${String(value)}`
-  return joined([`${lead} ${sentence(lowerFirst(seen))}`, remarks(judgement)])
+  return joined([lead, lowerFirst(sentence(seen)), remarks(judgement)])
 }
 
 function near(judgement: Judgement): string {
@@ -137,10 +140,12 @@ function near(judgement: Judgement): string {
   return `The ${wordsFor(quantity).name} is ${written.value}${spread}; ${allowed(written, ends)}.`
 }
 
-function reasonsOf(gaps: Gap[]): string {
-  const told = [...new Set(gaps.map((gap) => sentence(gap.why)))]
-  const more = told.length - MOST_GAPS_TOLD
-  return [...told.slice(0, MOST_GAPS_TOLD), more > 0 ? `And ${more} more.` : ''].filter(Boolean).join(' ')
+/** The reasons of all gaps, each once; "not given" alone is told of the quantity itself. */
+function reasonsOf({ gaps, requirement }: Judgement): string {
+  const whole = (why: string) => (why === NOT_GIVEN ? `the ${wordsFor(requirement.quantity).name} is not given` : why)
+  const told = [...new Set(gaps.map((gap) => sentence(whole(gap.why))))]
+  const more = told.length - MOST_TOLD
+  return joined([...told.slice(0, MOST_TOLD), more > 0 ? `And ${more} more.` : ''])
 }
 
 /** "a, b or c". */

@@ -7,15 +7,23 @@ import { aimIn, inwards, windowFor } from './window.js'
 
 /** What to change: the one quantity of a failed row, and to what. */
 
-/** What to do where the answer is a yes and no number. */
+/** What to do where "set it to …" is no sentence, most of all where the answer is a yes. */
 const DEEDS: Record<string, string> = {
   'braille.repeatsRaisedText': 'Add braille that repeats the raised text.',
-  'braille.belowText': 'Move the braille below the whole text that it repeats.',
+  'braille.position': 'Move the braille below the whole text that it repeats.',
   'braille.contracted': 'Write the braille contracted.',
   'braille.wording': 'Make the braille say what the raised text says.',
+  'braille.controlWords': 'Write the braille as the table of the standard gives it.',
   'braille.capitals':
     'Take the capital signs out of the braille, other than those of names, initials and single letters.',
+  'braille.dotShape': 'Give the dots a domed or rounded shape.',
   'raised.case': 'Set the raised text in capitals.',
+  'raised.style': 'Use an upright sans-serif typeface of ordinary form.',
+  'sign.tactileCharacters': 'Add raised characters, and braille that repeats them.',
+  'sign.stationTactileCharacters': 'Add raised characters, and braille that repeats them.',
+  'sign.visualCharacters': 'Add characters that are read by sight.',
+  'pictogram.fieldClear': 'Move the characters and the braille out of the field of the pictogram.',
+  'pictogram.descriptor': 'Put raised characters with braille directly below the field of the pictogram.',
 }
 
 /**
@@ -30,7 +38,7 @@ export function remedyFor(judgement: Judgement, all: readonly Judgement[]): Reme
   const empty = { quantity, min: null, max: null, aim: null, unit }
   if (unit === 'kind') {
     const expected = choices(judgement.limit.pass ?? [])
-    return { ...empty, expected, text: `Change the ${wordsFor(quantity).name} to ${expected}.` }
+    return { ...empty, expected, text: DEEDS[quantity] ?? `Change the ${wordsFor(quantity).name} to ${expected}.` }
   }
   const expected = expectedOf(judgement)
   const deed = DEEDS[quantity] ?? `Change the sign so that this holds: ${sentence(judgement.requirement.text)}`

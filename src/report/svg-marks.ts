@@ -17,7 +17,7 @@ const SAME_BOX = 0.5
 const LABEL_HEIGHT = 1.7
 const ROW = 2
 const CHARACTER = 0.6
-const FRAME_GAP = 0.35
+const FRAME_GAP = 0.5
 const LEADER = 2.5
 
 export interface Frame {
