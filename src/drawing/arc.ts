@@ -1,0 +1,113 @@
+import { apply, isSimilarity, meanScale, multiply, scaling, translation, type Matrix } from '../geometry/matrix.js'
+import type { Segment } from '../geometry/outline.js'
+import type { Point } from '../geometry/point.js'
+
+/**
+ * Elliptical arcs and their cubics. From end points to the centre: SVG 1.1, appendix F.6.5 and F.6.6. An arc of the unit
+ * circle over an angle t is drawn by a cubic whose controls lie 4/3 tan(t/4) along the tangents; over a quarter turn it is
+ * at most 2.73e-4 of the radius off, and the error falls with the sixth power of the angle.
+ */
+
+export interface Arc {
+  /** From the unit circle round 0, 0 to the ellipse, in the coordinates that the arc was written in. */
+  frame: Matrix
+  /** Radians from the x axis of the unit circle. */
+  start: number
+  /** Radians, positive from the x to the y axis. */
+  sweep: number
+}
+
+const QUARTER = Math.PI / 2
+const QUARTER_ERROR = 2.73e-4
+
+/** How far a drawn arc may be from its cubics, in millimetres. */
+const ARC_TOLERANCE = 0.0005
+const MOST_PIECES_PER_QUARTER = 8
+
+/** The matrix that turns the unit circle into an ellipse round `centre` whose first axis is turned by `angle` radians. */
+export function ellipseFrame(centre: Point, rx: number, ry: number, angle = 0): Matrix {
+  const [cos, sin] = [Math.cos(angle), Math.sin(angle)]
+  return { a: cos * rx, b: sin * rx, c: -sin * ry, d: cos * ry, e: centre.x, f: centre.y }
+}
+
+/**
+ * An arc as the path command `A` writes it. Undefined when it is a straight line: a radius of 0 or no way between its ends.
+ * @param rotation degrees.
+ */
+export function arcFromEnds(
+  from: Point,
+  to: Point,
+  radii: { rx: number; ry: number },
+  rotation: number,
+  large: boolean,
+  positive: boolean,
+): Arc | undefined {
+  let rx = Math.abs(radii.rx)
+  let ry = Math.abs(radii.ry)
+  if (rx === 0 || ry === 0 || (from.x === to.x && from.y === to.y)) return undefined
+  const angle = ((rotation % 360) * Math.PI) / 180
+  const [cos, sin] = [Math.cos(angle), Math.sin(angle)]
+  const halfX = (from.x - to.x) / 2
+  const halfY = (from.y - to.y) / 2
+  // Half the chord in the axes of the unit circle; longer than 1 when the radii are too small, which scales them up (F.6.6).
+  const u = (cos * halfX + sin * halfY) / rx
+  const v = (cos * halfY - sin * halfX) / ry
+  const reach = Math.hypot(u, v)
+  const grow = Math.max(1, reach)
+  rx *= grow
+  ry *= grow
+  const [x, y] = [u / grow, v / grow]
+  const chord = Math.min(1, reach / grow)
+  const apart = (Math.sqrt(1 - chord * chord) / chord) * (large === positive ? -1 : 1)
+  const [cx, cy] = [apart * y, -apart * x]
+  const start = Math.atan2(y - cy, x - cx)
+  const end = Math.atan2(-y - cy, -x - cx)
+  const centre = apply(ellipseFrame({ x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 }, rx, ry, angle), {
+    x: cx,
+    y: cy,
+  })
+  return { frame: ellipseFrame(centre, rx, ry, angle), start, sweep: sweepBetween(start, end, positive) }
+}
+
+function sweepBetween(start: number, end: number, positive: boolean): number {
+  const sweep = end - start
+  if (positive && sweep <= 0) return sweep + 2 * Math.PI
+  if (!positive && sweep >= 0) return sweep - 2 * Math.PI
+  return sweep
+}
+
+/**
+ * The cubics of an arc, ending exactly in `to` when it is given.
+ * @param scale millimetres per unit of the arc's coordinates; larger arcs are cut into more pieces.
+ */
+export function cubicsOfArc({ frame, start, sweep }: Arc, scale: number, to?: Point): Segment[] {
+  const radius = Math.max(Math.hypot(frame.a, frame.b), Math.hypot(frame.c, frame.d)) * scale
+  const wanted = Math.ceil(((radius * QUARTER_ERROR) / ARC_TOLERANCE) ** (1 / 6))
+  const perQuarter = Math.min(Math.max(wanted, 1), MOST_PIECES_PER_QUARTER)
+  const pieces = Math.max(1, Math.ceil((Math.abs(sweep) / QUARTER) * perQuarter - 1e-9))
+  const step = sweep / pieces
+  const handle = (4 / 3) * Math.tan(step / 4)
+  return Array.from({ length: pieces }, (_, i) => {
+    const a = start + i * step
+    const b = i === pieces - 1 ? start + sweep : a + step
+    const [cosA, sinA, cosB, sinB] = [Math.cos(a), Math.sin(a), Math.cos(b), Math.sin(b)]
+    return {
+      kind: 'cubic',
+      c1: apply(frame, { x: cosA - handle * sinA, y: sinA + handle * cosA }),
+      c2: apply(frame, { x: cosB + handle * sinB, y: sinB - handle * cosB }),
+      to: to && i === pieces - 1 ? to : apply(frame, { x: cosB, y: sinB }),
+    }
+  })
+}
+
+/** Files round their matrices: a circle that is out of round by less than this share of its radius is one. */
+const ROUNDNESS = 1e-5
+
+/** Centre and radius of the circle that `map` makes of the unit circle, when it makes one. */
+export function circleOf(map: Matrix): { x: number; y: number; radius: number } | undefined {
+  return isSimilarity(map, ROUNDNESS) ? { x: map.e, y: map.f, radius: meanScale(map) } : undefined
+}
+
+/** The frame of the ellipse with these radii round `centre`, seen through `map`. */
+export const mappedFrame = (map: Matrix, centre: Point, rx: number, ry: number): Matrix =>
+  multiply(map, multiply(translation(centre.x, centre.y), scaling(rx, ry)))

@@ -1,0 +1,82 @@
+import { determinant, multiply, translation, type Matrix } from '../geometry/matrix.js'
+import type { Declared } from './cascade.js'
+import { clipOf } from './clip.js'
+import { ANYTHING, Barrier } from './collector.js'
+import type { Element } from './document.js'
+import { labelsOf } from './labels.js'
+import { parseLengths, type LengthContext } from './length.js'
+import { LIMITS } from './limits.js'
+import { tooComplex } from './refuse.js'
+import { lengthsAt, sourceAt, type Context, type Scene } from './scene.js'
+import { computeStyle, parseOpacity, type Style } from './style.js'
+import { parseTransform } from './transform.js'
+
+/**
+ * What holds inside an element: its style, transform, opacity, names, clip. Undefined when nothing of it is painted.
+ * @throws {Refusal} `too-complex` when elements stand too deep inside one another.
+ */
+export function enter(scene: Scene, element: Element, parent: Context): Context | undefined {
+  scene.spend('rendered', 1, element)
+  const depth = parent.depth + 1
+  if (depth > LIMITS.renderedDepth)
+    throw tooComplex('elements inside one another, references resolved', LIMITS.renderedDepth, depth, element.spot)
+  const declared = scene.cascade.of(element)
+  if (declared.get('display')?.trim() === 'none') return undefined
+  const style = styleOf(scene, element, declared, parent)
+  const here: Context = { ...parent, style, depth, chain: { element, above: parent.chain } }
+  const own = ownTransform(element, declared, lengthsAt(scene, here))
+  if (!own) {
+    scene.collector.ignore(sourceAt(element, parent), 'Its transform cannot be read.', ANYTHING)
+    return undefined
+  }
+  here.matrix = multiply(parent.matrix, own)
+  if (determinant(here.matrix) === 0) return undefined
+  here.opacity = parent.opacity * (parseOpacity(declared.get('opacity')) ?? 1)
+  here.labels = labelsOf(element, parent.labels)
+  applyEffects(scene, element, declared, here)
+  return here
+}
+
+function styleOf(scene: Scene, element: Element, declared: Declared, parent: Context): Style {
+  const style =
+    declared.size === 0
+      ? parent.style
+      : computeStyle(declared, parent.style, { viewport: parent.viewport, rootFontSize: scene.rootFontSize })
+  const space = element.attributes.get('{http://www.w3.org/XML/1998/namespace}space')
+  return space === undefined ? style : { ...style, preserveSpace: space === 'preserve' }
+}
+
+/** CSS properties that move an element and are not worked out. */
+const OTHER_MOVES = ['rotate', 'scale', 'translate', 'offset-path', 'transform-box', 'zoom']
+
+function ownTransform(element: Element, declared: Declared, lengths: LengthContext): Matrix | undefined {
+  if (
+    OTHER_MOVES.some(
+      (name) => declared.has(name) && !/^(none|view-box|1|normal)$/.test(declared.get(name)?.trim() ?? ''),
+    )
+  )
+    return undefined
+  const property = declared.get('transform')
+  const attribute = element.attributes.get('transform')
+  const list =
+    property !== undefined ? parseTransform(property, 'property') : parseTransform(attribute ?? '', 'attribute')
+  const origin = declared.get('transform-origin')
+  if (!list || origin === undefined || (property ?? attribute) === undefined) return list
+  if (/%|[a-z]{4}/i.test(origin)) return undefined
+  const [x, y = 0] = [parseLengths(origin, 'x', lengths)[0], parseLengths(origin, 'y', lengths)[1]]
+  return x === undefined ? undefined : multiply(translation(x, y), multiply(list, translation(-x, -y)))
+}
+
+/** Clips that are worked out join the others; everything else that hides or changes what is inside becomes a barrier. */
+function applyEffects(scene: Scene, element: Element, declared: Declared, here: Context): void {
+  const isSet = (property: string) => !/^(none|normal|)$/.test(declared.get(property)?.trim() ?? '')
+  const put = (why: string) => (here.barrier ??= new Barrier(sourceAt(element, here), why))
+  if (isSet('mask') || isSet('mask-image')) put('It is drawn through a mask, which is not worked out.')
+  if (isSet('filter')) put('It is drawn through a filter, which is not worked out.')
+  if (isSet('mix-blend-mode'))
+    scene.collector.ignore(sourceAt(element, here), 'Its colours are blended with what is below.', ['colour'])
+  if (!isSet('clip-path')) return
+  const clip = clipOf(scene, declared.get('clip-path') ?? '', here)
+  if (clip === 'unresolved') put('It is clipped in a way that is not worked out.')
+  else if (clip) here.clips = [...here.clips, clip]
+}

@@ -1,0 +1,110 @@
+import { SaxesParser } from 'saxes'
+import { entitiesOf, limitExpansion } from './entities.js'
+import { LIMITS } from './limits.js'
+import { malformed, quote, tooComplex, type Spot } from './refuse.js'
+
+/**
+ * The gate: what the tree reader may see. saxes checks that the text is well-formed XML with namespaces and knows where
+ * everything stands; limits are kept while reading, before anything is built. What passes is written again in a canonical
+ * form that svg-parser cannot misread (it turns numeric ids into numbers, leaves entities and prefixes as they are, drops
+ * blanks and knows no positions): elements and texts carry only their number, and the raw data stand beside it.
+ */
+
+export const SVG_NAMESPACE = 'http://www.w3.org/2000/svg'
+
+/** One start tag as written. Attributes without a namespace under their name, others under `{namespace}name`. */
+export interface Tag {
+  name: string
+  namespace: string
+  attributes: ReadonlyMap<string, string>
+  spot: Spot
+}
+
+export interface Gated {
+  /** `<e n="0"><t n="0"/>…</e>`: numbers of tags and of texts. */
+  canonical: string
+  tags: Tag[]
+  texts: string[]
+}
+
+/** The text is handed to saxes in pieces, so that a limit stops it early. */
+const PIECE = 65_536
+
+/**
+ * Reads XML text once, from start to end.
+ * @throws {Refusal} `malformed-drawing` with line and column, `entities-not-accepted`, or `too-complex`.
+ */
+export function gate(text: string): Gated {
+  const parser = new SaxesParser({ xmlns: true, position: true })
+  const tags: Tag[] = []
+  const texts: string[] = []
+  const canonical: string[] = []
+  let depth = 0
+  let attributes = 0
+  let textLength = 0
+  let opened: Spot = { line: 1, column: 1 }
+  const here = (): Spot => ({ line: parser.line, column: parser.column + 1 })
+
+  const addText = (piece: string) => {
+    if (depth === 0) return
+    textLength += piece.length
+    if (textLength > LIMITS.textLength) throw tooComplex('characters of text', LIMITS.textLength, textLength, here())
+    canonical.push(`<t n="${texts.length}"/>`)
+    texts.push(piece)
+  }
+
+  parser.on('error', (error) => {
+    throw malformed(`This is not well-formed XML: ${plain(error.message)}.`, here())
+  })
+  parser.on('doctype', (doctype) => {
+    const entities = entitiesOf(doctype, here())
+    limitExpansion(text, entities, here())
+    for (const [name, value] of entities) parser.ENTITIES[name] = value
+  })
+  parser.on('opentagstart', ({ name }) => {
+    opened = { line: parser.line, column: Math.max(1, parser.column - name.length) }
+    attributes = 0
+    depth++
+    if (depth > LIMITS.depth) throw tooComplex('elements inside one another', LIMITS.depth, depth, opened)
+    if (tags.length >= LIMITS.elements) throw tooComplex('elements', LIMITS.elements, tags.length + 1, opened)
+  })
+  parser.on('attribute', ({ name, value }) => {
+    attributes++
+    if (attributes > LIMITS.attributesPerElement)
+      throw tooComplex('attributes on one element', LIMITS.attributesPerElement, attributes, opened)
+    if (value.length > LIMITS.attributeLength)
+      throw tooComplex(`characters in the attribute ${quote(name)}`, LIMITS.attributeLength, value.length, opened)
+  })
+  parser.on('opentag', (tag) => {
+    if (tags.length === 0) checkRoot(tag.local, tag.uri, opened)
+    canonical.push(`<e n="${tags.length}">`)
+    tags.push({
+      name: tag.local,
+      namespace: tag.uri,
+      attributes: new Map(
+        Object.values(tag.attributes).map((a) => [a.uri ? `{${a.uri}}${a.local}` : a.local, a.value]),
+      ),
+      spot: opened,
+    })
+  })
+  parser.on('closetag', () => {
+    depth--
+    canonical.push('</e>')
+  })
+  parser.on('text', addText)
+  parser.on('cdata', addText)
+  for (let at = 0; at < text.length; at += PIECE) parser.write(text.slice(at, at + PIECE))
+  parser.close()
+  return { canonical: canonical.join(''), tags, texts }
+}
+
+/** The message of saxes without its own positions and full stop. */
+const plain = (message: string): string => message.replace(/^\d+:\d+: /, '').replace(/\.$/, '')
+
+function checkRoot(name: string, namespace: string, spot: Spot): void {
+  if (name === 'svg' && namespace === SVG_NAMESPACE) return
+  if (name !== 'svg')
+    throw malformed(`The outermost element is <${name.slice(0, 40)}>; a drawing starts with <svg>.`, spot)
+  const found = namespace === '' ? 'no namespace' : `the namespace ${quote(namespace)}`
+  throw malformed(`The <svg> element has ${found}, so nothing of it is drawn. Write xmlns="${SVG_NAMESPACE}".`, spot)
+}

@@ -1,0 +1,32 @@
+import { classesOf } from './cascade.js'
+import { isElement, isSvg, ownText, type Element } from './document.js'
+import type { Labels } from './drawing.js'
+import { NAME_LENGTH, NAMES_PER_SHAPE } from './limits.js'
+
+/** What an element is called, by the attributes that drawing programs write names into. */
+
+const INKSCAPE_LABEL = '{http://www.inkscape.org/namespaces/inkscape}label'
+const NAME_ATTRIBUTES = [INKSCAPE_LABEL, 'data-name', 'aria-label']
+
+const cut = (name: string): string => name.trim().slice(0, NAME_LENGTH)
+
+export const NO_LABELS: Labels = { names: [] }
+
+/** The element's own names before those of the element that it is painted in. */
+export function labelsOf(element: Element, parent: Labels): Labels {
+  const { attributes } = element
+  const title = element.children.find((child) => isElement(child) && child.name === 'title' && isSvg(child))
+  const own = [
+    attributes.get('id') ?? '',
+    ...classesOf(element),
+    ...NAME_ATTRIBUTES.map((name) => attributes.get(name) ?? ''),
+    title !== undefined && isElement(title) ? ownText(title) : '',
+  ]
+    .map(cut)
+    .filter((name) => name !== '')
+  const dataPart = attributes.get('data-part')
+  if (own.length === 0 && dataPart === undefined) return parent
+  const names = [...own, ...parent.names].slice(0, NAMES_PER_SHAPE)
+  const part = dataPart === undefined ? parent.dataPart : cut(dataPart)
+  return part === undefined ? { names } : { dataPart: part, names }
+}

@@ -1,0 +1,76 @@
+import type { Matrix } from '../geometry/matrix.js'
+import type { Cascade } from './cascade.js'
+import type { Clip } from './clip.js'
+import { sourceOf, type Barrier, type Collector } from './collector.js'
+import type { Element, SvgDocument } from './document.js'
+import type { Labels, Source } from './drawing.js'
+import type { LengthContext } from './length.js'
+import { LIMITS } from './limits.js'
+import type { Page } from './page.js'
+import { tooComplex } from './refuse.js'
+import type { Style } from './style.js'
+
+/** What the walk through a drawing needs everywhere, and what holds at one place of it. */
+
+export class Scene {
+  private readonly spent = { references: 0, rendered: 0, pathSegments: 0, textCharacters: 0 }
+
+  constructor(
+    readonly document: SvgDocument,
+    readonly cascade: Cascade,
+    readonly page: Page,
+    readonly collector: Collector,
+    readonly rootFontSize: number,
+  ) {}
+
+  /** The element that a reference like `#dot` leads to, in this file only. */
+  readonly find = (reference: string): Element | undefined =>
+    reference.startsWith('#') ? this.document.byId.get(decoded(reference.slice(1))) : undefined
+
+  /** Counts towards a limit. @throws {Refusal} `too-complex` */
+  spend(what: keyof Scene['spent'], count: number, element: Element): void {
+    this.spent[what] += count
+    if (this.spent[what] > LIMITS[what]) throw tooComplex(WORDS_FOR[what], LIMITS[what], this.spent[what], element.spot)
+  }
+}
+
+const WORDS_FOR = {
+  references: 'references to other elements',
+  rendered: 'painted elements, references resolved',
+  pathSegments: 'lines and curves',
+  textCharacters: 'characters of live text',
+} as const
+
+const decoded = (fragment: string): string => {
+  try {
+    return decodeURIComponent(fragment)
+  } catch {
+    return fragment
+  }
+}
+
+export interface Context {
+  /** From the user space of the element's content to millimetres. */
+  matrix: Matrix
+  style: Style
+  /** Of all groups, multiplied. */
+  opacity: number
+  viewport: LengthContext['viewport']
+  labels: Labels
+  clips: readonly Clip[]
+  barrier?: Barrier
+  /** Elements that are being painted round this one; a reference to one of them is a circle. */
+  chain: { element: Element; above?: Context['chain'] }
+  depth: number
+  /** The outermost `use`, which is where a painted copy stands. */
+  source?: Source
+}
+
+/** What to resolve lengths against at this place. */
+export const lengthsAt = (scene: Scene, context: Context): LengthContext => ({
+  viewport: context.viewport,
+  fontSize: context.style.fontSize,
+  rootFontSize: scene.rootFontSize,
+})
+
+export const sourceAt = (element: Element, context: Context): Source => context.source ?? sourceOf(element)

@@ -1,0 +1,139 @@
+import { unionOfBoxes, type Box } from '../geometry/box.js'
+import { boxOfContour } from '../geometry/curve.js'
+import type { Contour } from '../geometry/outline.js'
+import { charactersOf, type Character, type Owner } from './characters.js'
+import { mapContour } from './clip.js'
+import { WORDS } from './collector.js'
+import type { Element } from './document.js'
+import type { DrawnText } from './drawing.js'
+import { parseFamilies } from './font.js'
+import { LARGEST_COORDINATE } from './limits.js'
+import { fillOf, strokeOf } from './paint.js'
+import { isSeenWhole } from './place.js'
+import { sourceAt, type Context, type Scene } from './scene.js'
+
+/** Live text to runs of one style, with each character's place as far as the file fixes it. Nothing is laid out here. */
+export function renderText(scene: Scene, element: Element, context: Context): void {
+  const characters = charactersOf(scene, element, context)
+  if (!characters) return
+  const baselines = baselinesOf(characters)
+  let unseenBefore = false
+  for (let start = 0; start < characters.length;) {
+    const owner = characters[start].owner
+    let end = start + 1
+    while (end < characters.length && characters[end].owner === owner) end++
+    const run = runOf(scene, owner, characters.slice(start, end), baselines.slice(start, end))
+    if (run.continues && unseenBefore) run.unsupported.push('text before it that is not seen')
+    const seen = isSeen(scene, run, owner)
+    if (seen) scene.collector.texts.push(run)
+    unseenBefore = !seen
+    start = end
+  }
+}
+
+/** In horizontal text the height of the baseline depends on nothing but the lists of places. */
+function baselinesOf(characters: Character[]): number[] {
+  let baseline = 0
+  return characters.map(({ y, dy }) => (baseline = (y ?? baseline) + (dy ?? 0)))
+}
+
+function runOf(scene: Scene, { element, context }: Owner, characters: Character[], baselines: number[]): DrawnText {
+  const { style } = context
+  const fill = fillOf(style, context.opacity, scene.find)
+  const continues = characters[0].x === undefined
+  return {
+    text: characters.map(({ text }) => text).join(''),
+    matrix: context.matrix,
+    fontSize: style.fontSize,
+    fontFamilies: parseFamilies(style.fontFamily),
+    fontStyle: style.fontStyle,
+    fontWeight: style.fontWeight,
+    letterSpacing: style.letterSpacing,
+    textAnchor: style.textAnchor,
+    positions: characters.map((character, i) => positionOf(character, baselines[i], i === 0)),
+    unsupported: unsupportedIn(scene, context),
+    ...(continues ? { continues } : {}),
+    ...(fill ? { fill: fill.paint } : {}),
+    source: sourceAt(element, context),
+    labels: context.labels,
+    after: scene.collector.shapes.length,
+  }
+}
+
+function positionOf(character: Character, baseline: number, first: boolean): DrawnText['positions'][number] {
+  const { x, y, dx, dy, rotate } = character
+  const position = {
+    ...(x !== undefined ? { x: x + (dx ?? 0) } : dx !== undefined && dx !== 0 ? { dx } : {}),
+    ...(first || y !== undefined || (dy !== undefined && dy !== 0) ? { y: baseline } : {}),
+    ...(rotate !== undefined && rotate !== 0 ? { rotate } : {}),
+  }
+  return Object.keys(position).length > 0 ? position : undefined
+}
+
+/** Properties and attributes that move or change characters, with the values that do not. */
+const LAYOUT_PROPERTIES: [property: string, harmless: RegExp][] = [
+  ['baseline-shift', /^(baseline|0\w*|0%)$/],
+  ['dominant-baseline', /^(auto|alphabetic|use-script|no-change|reset-size)$/],
+  ['alignment-baseline', /^(auto|baseline|alphabetic)$/],
+  ['font-variant', /^normal$/],
+  ['font-stretch', /^(normal|100%)$/],
+  ['text-transform', /^none$/],
+  ['inline-size', /^(auto|0)$/],
+  ['shape-inside', /^(auto|none)$/],
+  ['unicode-bidi', /^normal$/],
+]
+
+/** `rotate` lists are in the positions; a word for each other thing that the layout would have to know. */
+function unsupportedIn(scene: Scene, context: Context): string[] {
+  const found = new Set<string>()
+  const { style } = context
+  for (let link: Context['chain'] | undefined = context.chain; link; link = link.above) {
+    const declared = scene.cascade.of(link.element)
+    for (const [property, harmless] of LAYOUT_PROPERTIES) {
+      const written = declared.get(property)?.trim()
+      if (written !== undefined && written !== '' && !harmless.test(written)) found.add(property)
+    }
+    if (link.element.attributes.has('textLength')) found.add('textLength')
+  }
+  if (!/^(horizontal-tb|lr|lr-tb)$/.test(style.writingMode)) found.add('writing-mode')
+  if (style.direction !== 'ltr') found.add('direction')
+  if (style.wordSpacing !== 0) found.add('word-spacing')
+  const stroke = strokeOf(style, context.opacity, context.matrix, scene.find)
+  if (stroke && stroke.paint.width > 0) found.add('stroke')
+  return [...found]
+}
+
+/** Enters what is not seen whole among what was passed over. Blanks count as seen: they move what follows. */
+function isSeen(scene: Scene, run: DrawnText, { element, context }: Owner): boolean {
+  if (!context.style.visible || (!run.fill && !run.unsupported.includes('stroke'))) return false
+  if (run.fontSize === 0) return false
+  const box = roughBox(run)
+  const far = !box || [box.x, box.y, box.width, box.height].some((v) => !(Math.abs(v) <= LARGEST_COORDINATE))
+  if (far) {
+    scene.collector.ignore(sourceAt(element, context), 'It lies too far away to be part of a sign.', WORDS)
+    return false
+  }
+  return isSeenWhole(scene, element, context, box, WORDS)
+}
+
+/**
+ * Certainly large enough to hold the run: an em for each character to both sides of the first, for the anchor may be
+ * anywhere, and an em above and below the baseline.
+ */
+function roughBox({ positions, fontSize, letterSpacing, matrix }: DrawnText): Box | undefined {
+  const reach = positions.length * (fontSize + Math.abs(letterSpacing))
+  const baseline = positions[0]?.y ?? 0
+  const boxes = positions.flatMap((p, i) => {
+    if (i > 0 && p?.x === undefined && p?.y === undefined) return []
+    const [x, y] = [p?.x ?? 0, p?.y ?? baseline]
+    const frame: Contour = { start: { x: x - reach, y: y - fontSize }, segments: [], closed: true }
+    const corners = [
+      { x: x + reach, y: y - fontSize },
+      { x: x + reach, y: y + fontSize },
+      { x: x - reach, y: y + fontSize },
+    ]
+    frame.segments = corners.map((to) => ({ kind: 'line', to }))
+    return [boxOfContour(mapContour(frame, matrix))]
+  })
+  return unionOfBoxes(boxes)
+}
