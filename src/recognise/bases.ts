@@ -30,6 +30,16 @@ const MOST_SAMPLED = 500
 const MOST_UNEQUAL = 1.22
 const MOST_OBLIQUE = 0.18
 
+/** Distances along a row over which its direction is straightened, in dot spacings, and how far off the row a dot may be. */
+const ROW_LENGTHS = [
+  [2, 9],
+  [9, 40],
+  [40, 400],
+] as const
+const ONE_ROW = 0.3
+/** Dots whose pairs are looked at to straighten a row. */
+const MOST_STRAIGHTENED = 150
+
 interface Heap {
   middle: Point
   count: number
@@ -61,6 +71,33 @@ export function basesOf(dots: readonly Dot[]): Basis[] {
     add(half, quarterTurn(half), false)
   }
   return bases
+}
+
+/**
+ * `along` turned so that dots of one row, near ones first and then ones far apart, lie at equal height: the direction taken
+ * from neighbours alone would drift off the row over a long line. The step keeps its length.
+ */
+export function straightened(dots: readonly Dot[], along: Point, across: Point): Point {
+  const stride = Math.max(1, Math.floor(dots.length / MOST_STRAIGHTENED))
+  const sample = dots.filter((_, i) => i % stride === 0)
+  let direction = along
+  for (const [near, far] of ROW_LENGTHS) {
+    const determinant = direction.x * across.y - direction.y * across.x
+    const slopes: number[] = []
+    sample.forEach((p, i) => {
+      for (const q of sample.slice(i + 1)) {
+        const x = q.x - p.x
+        const y = q.y - p.y
+        const a = (x * across.y - y * across.x) / determinant
+        const b = (direction.x * y - direction.y * x) / determinant
+        if (Math.abs(a) > near && Math.abs(a) <= far && Math.abs(b) < ONE_ROW) slopes.push(b / a)
+      }
+    })
+    if (slopes.length === 0) continue
+    const slope = medianOf(slopes)
+    direction = { x: direction.x + slope * across.x, y: direction.y + slope * across.y }
+  }
+  return direction
 }
 
 const quarterTurn = (p: Point): Point => ({ x: -p.y, y: p.x })

@@ -1,6 +1,6 @@
 import { medianOf } from '../geometry/fit.js'
 import type { Point } from '../geometry/point.js'
-import { basesOf } from './bases.js'
+import { basesOf, straightened } from './bases.js'
 import { clustersOf } from './clusters.js'
 import type { Dot } from './dots.js'
 import { latticeOf, type Lattice } from './lattice.js'
@@ -9,10 +9,13 @@ import { latticeOf, type Lattice } from './lattice.js'
 export interface Group {
   dots: Dot[]
   /** The lattices that fit about equally well, the most natural first: read along one direction or along the other. */
-  lattices: Lattice[]
+  lattices: RankedLattice[]
   /** Set when the group was not looked at. */
   tooMany?: true
 }
+
+/** The less strange, the more natural. */
+export type RankedLattice = Lattice & { strangeness: number }
 
 /** Dots of one group that are looked at: more are no braille of a sign. */
 export const MOST_DOTS_IN_BLOCK = 4000
@@ -26,6 +29,12 @@ const PITCH_OF_SPACING = [2.35, 3.35] as const
 const LEAST_EXPLAINED = 0.85
 /** Another lattice is as good when it explains as many dots and misfits at most so much more (dot spacings). */
 const AS_GOOD = 0.03
+/** In groups up to this size bases that are only inferred are tried even when another fits. */
+const FEW_DOTS = 8
+/** Lines nearer to each other than this (dot spacings) are rather the columns of cells. */
+const LEAST_LINE_PITCH = 3.2
+/** Radians away from the axes of the drawing from which on a lattice stands askew. */
+const MOST_OFF_AXIS = 0.35
 /** Rows of two lines farther apart than this (dot spacings) belong to two blocks. */
 const WIDEST_LINE_PITCH = 6.2
 
@@ -38,7 +47,7 @@ function splitLines(cluster: Dot[]): Group[] {
   const lattices = latticesOf(cluster)
   const best = lattices[0]
   if (!best) return [{ dots: cluster, lattices: [] }]
-  const cut = best.lines.findIndex((line, i) => i > 0 && apart(best, i - 1) > WIDEST_LINE_PITCH && line.top > 0)
+  const cut = best.lines.findIndex((_, i) => i > 0 && apart(best, i - 1) > WIDEST_LINE_PITCH)
   if (cut < 0) return [{ dots: cluster, lattices }]
   const above = new Set(best.lines.slice(0, cut).flatMap((line) => line.places.map((p) => p.dot)))
   const first = cluster.filter((dot) => above.has(dot))
@@ -54,28 +63,45 @@ function apart(lattice: Lattice, i: number): number {
   return lower.top - lower.rowSlack - upper.top
 }
 
-function latticesOf(dots: Dot[]): Lattice[] {
+function latticesOf(dots: Dot[]): RankedLattice[] {
   if (dots.length < 2) return []
   const bases = basesOf(dots)
+  const found: RankedLattice[] = []
   for (const direct of [true, false]) {
-    const found = bases
-      .filter((basis) => basis.direct === direct)
-      .flatMap(({ first, second }) => [
-        latticeOf(dots, ...upright(first, second)),
-        latticeOf(dots, ...upright(second, first)),
-      ])
-      .filter((lattice) => lattice !== undefined)
-      .filter((lattice) => dots.length - lattice.outliers.length >= LEAST_EXPLAINED * dots.length)
-      .sort((a, b) => a.outliers.length - b.outliers.length || turned(a) - turned(b) || a.misfit - b.misfit)
-    if (found.length === 0) continue
-    const misfit = Math.min(...found.filter((l) => l.outliers.length === found[0].outliers.length).map((l) => l.misfit))
-    return found.filter((l) => l.outliers.length === found[0].outliers.length && l.misfit <= misfit + AS_GOOD)
+    if (!direct && found.length > 0 && dots.length > FEW_DOTS) break
+    for (const { first, second } of bases.filter((basis) => basis.direct === direct))
+      for (const [along, across] of [upright(first, second), upright(second, first)]) {
+        const lattice = latticeOf(dots, straightened(dots, along, across), across)
+        if (lattice && dots.length - lattice.outliers.length >= LEAST_EXPLAINED * dots.length)
+          found.push({ ...lattice, strangeness: strangenessOf(lattice, direct) })
+      }
   }
-  return []
+  const fewest = Math.min(...found.map((l) => l.outliers.length))
+  const best = found.filter((l) => l.outliers.length === fewest)
+  const misfit = Math.min(...best.map((l) => l.misfit))
+  return best
+    .filter((l) => l.misfit <= misfit + AS_GOOD)
+    .sort((a, b) => a.strangeness - b.strangeness || a.misfit - b.misfit)
 }
 
-/** Quarter turns away from upright. */
-const turned = (lattice: Lattice): number => (Math.abs(lattice.along.y) > Math.abs(lattice.along.x) ? 1 : 0)
+/** How unlike usual braille a lattice lies on its drawing. Common sense, no source; only the order matters. */
+function strangenessOf(lattice: Lattice, direct: boolean): number {
+  const { along } = lattice
+  const angle = Math.abs(Math.atan2(along.y, along.x))
+  const offAxis = Math.min(angle, Math.abs(angle - Math.PI / 2))
+  const crowded = lattice.lines.some((line, i) => i > 0 && line.top - lattice.lines[i - 1].top < LEAST_LINE_PITCH)
+  const spacing = spacingOf(lattice)
+  return (
+    (direct ? 0 : 1) +
+    (angle > Math.PI / 4 ? 2 : 0) +
+    (offAxis > MOST_OFF_AXIS ? 2 : 0) +
+    (crowded ? 3 : 0) +
+    (spacing < TRUE_SPACING[0] || spacing > TRUE_SPACING[1] ? 2 : 0)
+  )
+}
+
+const spacingOf = ({ along, across }: Lattice): number =>
+  Math.sqrt(Math.hypot(along.x, along.y) * Math.hypot(across.x, across.y))
 
 /** Signs so that `along` points to the right (or down) and `across` is clockwise from it as seen. */
 function upright(along: Point, across: Point): [Point, Point] {
@@ -87,9 +113,7 @@ function upright(along: Point, across: Point): [Point, Point] {
 
 /** Whether a lattice has the proportions of braille, when nobody said that it is. */
 export function looksLikeBraille(lattice: Lattice): boolean {
-  const spacing = Math.sqrt(
-    Math.hypot(lattice.along.x, lattice.along.y) * Math.hypot(lattice.across.x, lattice.across.y),
-  )
+  const spacing = spacingOf(lattice)
   const diameter = medianOf(lattice.lines.flatMap((line) => line.places.map((p) => p.dot.diameter)))
   const within = (value: number, [least, most]: readonly [number, number]) => value >= least && value <= most
   if (!within(diameter / spacing, DIAMETER_OF_SPACING)) return false
@@ -104,7 +128,7 @@ export function brailleAmong(dots: readonly Dot[]): Dot[] {
   return groupsOf(dots).flatMap((group) => {
     const lattice = group.lattices.find(looksLikeBraille)
     if (!lattice || group.dots.length < FEWEST_DOTS) return []
-    const outliers = new Set(lattice.outliers)
+    const outliers = new Set(lattice.outliers.map((outlier) => outlier.dot))
     return group.dots.filter((dot) => !outliers.has(dot))
   })
 }

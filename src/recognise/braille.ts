@@ -5,10 +5,9 @@ import { missing, type Assumption, type BrailleBlock, type BrailleLine, type Pla
 import { FEWEST_DOTS, groupsOf, looksLikeBraille, MOST_DOTS_IN_BLOCK, type Group } from './blocks.js'
 import { directions } from './cells.js'
 import type { Dot } from './dots.js'
-import { outsidersOf } from './irregular.js'
-import { chooseReading, MOST_LINES, type ChosenReading } from './orientation.js'
+import { chooseReading, MOST_LINES, type ChosenReading, type Surroundings } from './orientation.js'
 import { diameterFact, spacingsOf } from './spacing.js'
-import { WordingJudge } from './wording.js'
+import { MOST_RUNS, WordingJudge } from './wording.js'
 
 export interface BrailleOptions {
   translator: Translator
@@ -45,41 +44,55 @@ export function readBraille(dots: Dot[], options: BrailleOptions): BrailleFound 
   const found: BrailleFound = { blocks: [], strays: [], assumptions: [], unread: [] }
   const groups = groupsOf(dots).map((group) => ({ group, box: boxOf(group.dots) }))
   groups.sort((a, b) => a.box.y - b.box.y || a.box.x - b.box.x)
+  const neighbours = surestDirection(groups.map(({ group }) => chooseFor(group, judge, options)))
   for (const { group, box } of groups) {
-    const unread = (why: string) => {
+    const choice = chooseFor(group, judge, options, neighbours)
+    if (choice === 'stray') {
       found.strays.push(...group.dots)
-      if (found.unread.length < MOST_UNREAD)
-        found.unread.push({
-          place: { element: 'braille', box, source: group.dots[0].shape.source },
-          why,
-          couldBe: ['braille'],
-        })
-    }
-    if (group.tooMany) {
-      unread(
-        `a field of ${group.dots.length} dots is more than is read (limit-reached: at most ${MOST_DOTS_IN_BLOCK} dots in a block)`,
-      )
-      continue
-    }
-    const lattices = group.lattices.filter((lattice) => options.named || looksLikeBraille(lattice))
-    if (lattices.length === 0) {
-      if (options.named || likely(group))
-        unread('these dots look like braille, but stand on no regular lattice of cells')
-      else found.strays.push(...group.dots)
-      continue
-    }
-    const choice = chooseReading(lattices, judge, options.lettering ?? [])
-    if (choice === 'limit-reached') {
-      unread(`there is more braille than is read (limit-reached: at most ${MOST_LINES} lines in a block)`)
-    } else if ('undecided' in choice) {
-      unread(choice.undecided)
-    } else if (group.dots.length < (options.named || isExpected(choice) ? FEWEST_EXPECTED : FEWEST_DOTS)) {
+    } else if ('unread' in choice) {
       found.strays.push(...group.dots)
+      const place = { element: 'braille', box, source: group.dots[0].shape.source }
+      if (found.unread.length < MOST_UNREAD) found.unread.push({ place, why: choice.unread, couldBe: ['braille'] })
     } else {
       addBlock(found, choice)
     }
   }
   return found
+}
+
+/** What one group of dots is: a block with its reading, something unreadable, or dots of no braille. */
+function chooseFor(
+  group: Group,
+  judge: WordingJudge,
+  options: BrailleOptions,
+  neighbours?: Surroundings['neighbours'],
+): ChosenReading | { unread: string } | 'stray' {
+  if (group.tooMany)
+    return {
+      unread: `a field of ${group.dots.length} dots is more than is read (limit-reached: at most ${MOST_DOTS_IN_BLOCK} dots in a block)`,
+    }
+  const lattices = group.lattices.filter((lattice) => options.named || looksLikeBraille(lattice))
+  if (lattices.length === 0)
+    return options.named || likely(group)
+      ? { unread: 'these dots look like braille, but stand on no regular lattice of cells' }
+      : 'stray'
+  const choice = chooseReading(lattices, judge, { lettering: options.lettering ?? [], neighbours })
+  if (choice === 'limit-reached')
+    return {
+      unread: `there is more braille than is read (limit-reached: at most ${MOST_LINES} lines in a block and ${MOST_RUNS} runs of cells)`,
+    }
+  const fewest = options.named || (!('undecided' in choice) && isExpected(choice)) ? FEWEST_EXPECTED : FEWEST_DOTS
+  if (group.dots.length < fewest) return 'stray'
+  return 'undecided' in choice ? { unread: choice.undecided } : choice
+}
+
+/** The way round of the block that is read with most certainty: the other blocks of a drawing most likely run alike. */
+function surestDirection(choices: ReturnType<typeof chooseFor>[]): Surroundings['neighbours'] {
+  const read = choices.flatMap((choice) => (choice === 'stray' || 'unread' in choice ? [] : [choice]))
+  if (read.length < 2) return undefined
+  const surest = read.reduce((a, b) => (b.score > a.score ? b : a))
+  if (!isExpected(surest) && surest.lines.some((line) => line.wording.text === undefined)) return undefined
+  return { reading: directions(surest.lattice, surest.facing).reading, mirrored: surest.facing.mirrored }
 }
 
 const isExpected = (choice: ChosenReading): boolean => choice.lines.every((line) => line.wording.expected)
@@ -103,8 +116,11 @@ function addBlock(found: BrailleFound, choice: ChosenReading): void {
   }
   const { reading, down } = directions(lattice, facing)
   const spacings = spacingsOf(lines, { along: reading, down }, placeOf)
-  const { inside, outside } = outsidersOf(lattice.outliers, lines)
-  found.strays.push(...outside)
+  const lineSeen = (line: number) => (facing.turned ? lines.length - 1 - line : line)
+  const inside = lattice.outliers.flatMap(({ dot, line }) =>
+    line === undefined ? [] : [{ dot, line: lineSeen(line) }],
+  )
+  found.strays.push(...lattice.outliers.map(({ dot }) => dot))
   const why = 'a dot stands clearly off the places of the cells, so that they cannot be told apart'
   const brailleLines = choice.lines.map(({ reading, wording }, l): BrailleLine => {
     const irregular = inside.some((outsider) => outsider.line === l)

@@ -45,25 +45,30 @@ export function clustersOf(dots: readonly Dot[]): Dot[][] {
   const fragment = dots.map((_, i) => sets.find(i))
   dots.forEach((dot, i) => {
     if (sets.size(fragment[i]) > HUGE) return
-    for (const j of index.within(dot.x, dot.y, SECOND_REACH * spacing[i])) {
+    for (const j of index.within(dot.x, dot.y, SECOND_REACH * (spacing[i] || USUAL_SPACING * dot.diameter))) {
       if (fragment[j] === fragment[i] || !alike(dot, dots[j])) continue
-      const reach = SECOND_REACH * Math.min(spacing[i], spacing[j])
+      const reach = SECOND_REACH * reachOf(spacing[i], spacing[j], dot)
       if (Math.hypot(dots[j].x - dot.x, dots[j].y - dot.y) <= reach) sets.join(i, j)
     }
   })
   return sets.groups().map((group) => group.map((i) => dots[i]))
 }
 
+/** The smaller spacing of two dots, the known one of them, or the usual one. */
+const reachOf = (a: number, b: number, dot: Dot): number =>
+  a > 0 && b > 0 ? Math.min(a, b) : a || b || USUAL_SPACING * dot.diameter
+
 const alike = (a: Dot, b: Dot): boolean =>
   a.diameter <= MOST_UNLIKE * b.diameter && b.diameter <= MOST_UNLIKE * a.diameter
 
-/** A first idea of the dot spacing about each dot, from the nearer pairs of its fragment. */
+/** A first idea of the dot spacing about each dot, from the nearer pairs of its fragment; 0 where it has none. */
 function spacingsOf(dots: readonly Dot[], sets: DisjointSets, distances: number[][]): number[] {
   const spacing = new Array<number>(dots.length).fill(0)
   for (const group of sets.groups()) {
     const pairs = group.flatMap((i) => distances[i]).sort((a, b) => a - b)
     const diameter = medianOf(group.map((i) => dots[i].diameter))
-    const low = pairs[Math.floor(pairs.length * LOW_SHARE)] ?? USUAL_SPACING * diameter
+    const low = pairs[Math.floor(pairs.length * LOW_SHARE)]
+    if (low === undefined) continue
     const bounded = Math.min(Math.max(low, SPACING_OF_DIAMETER[0] * diameter), SPACING_OF_DIAMETER[1] * diameter)
     for (const i of group) spacing[i] = bounded
   }

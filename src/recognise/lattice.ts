@@ -13,8 +13,8 @@ export interface Lattice {
   /** Cell pitch in dot spacings; undefined when no two cells show it. */
   pitch?: number
   lines: LatticeLine[]
-  /** Dots that fit no place. */
-  outliers: Dot[]
+  /** Dots that fit no place; `line` is the line among whose cells one stands, undefined for one that stands apart. */
+  outliers: { dot: Dot; line?: number }[]
   /** Root mean square distance of the dots from their places, in dot spacings. */
   misfit: number
 }
@@ -47,6 +47,10 @@ const PITCH_WIDTH = 0.12
 /** Differences up to this many columns ahead and this long show the pitch. */
 const COLUMNS_AHEAD = 5
 const LONGEST_DIFFERENCE = 7.6
+/** A dot that fits no place but lies no farther than this beyond the ends of a line (dot spacings) stands among its cells. */
+const AMONG_CELLS = 2.2
+/** So many columns are tried as the one from which a line's cells are counted. */
+const MOST_ANCHORS = 4
 /** How fast the running origin of a line follows its columns. */
 const FOLLOW = 0.4
 
@@ -59,24 +63,32 @@ export function latticeOf(dots: readonly Dot[], along: Point, across: Point): La
     const y = dot.y - origin.y
     return { dot, a: (x * across.y - y * across.x) / determinant, b: (along.x * y - along.y * x) / determinant }
   })
-  const outliers: Dot[] = []
+  const outliers: Lattice['outliers'] = []
   const misfits: number[] = []
   const rows = rowsOf(places)
-  const columns = rows.map((line) => heapsAlong(line.members.map((m) => m.a)))
-  const pitch = pitchOf(columns)
+  const columns = rows.map((line) =>
+    heapsAlong(line.members.filter((m) => Math.abs(m.off) <= FARTHEST).map((m) => m.a)),
+  )
+  const pitch = pitchOf(columns.map((heaps) => heaps.map((heap) => heap.a)))
   const lines: LatticeLine[] = []
   for (const [i, line] of rows.entries()) {
     const walk = bestWalk(columns[i], pitch)
     const placed: LatticePlace[] = []
+    const taken: number[] = []
+    const apart: { dot: Dot; a: number }[] = []
     for (const { dot, a, row, off } of line.members) {
       const place = walk.nearest(a)
       const misfit = Math.hypot(a - place.at, off)
-      if (misfit > FARTHEST) outliers.push(dot)
+      if (misfit > FARTHEST) apart.push({ dot, a })
       else {
         placed.push({ dot, cell: place.cell, column: place.column, row })
+        taken.push(a)
         misfits.push(misfit)
       }
     }
+    const left = taken.reduce((least, a) => Math.min(least, a), Infinity) - AMONG_CELLS
+    const right = taken.reduce((most, a) => Math.max(most, a), -Infinity) + AMONG_CELLS
+    for (const { dot, a } of apart) outliers.push(a > left && a < right ? { dot, line: lines.length } : { dot })
     if (placed.length > 0) lines.push(finished(placed, line.top))
   }
   if (lines.length === 0) return undefined
@@ -100,13 +112,16 @@ interface Row {
   top: number
 }
 
-/** Lines from the top: a line begins with the topmost row left and takes the rows within two dot spacings of it. */
+/**
+ * Lines from the top: a line's first row is that of the next positions down that explains most dots as its three rows, so
+ * that one displaced dot does not shift the line; the line takes all dots down to its third row.
+ */
 function rowsOf(places: { dot: Dot; a: number; b: number }[]): Row[] {
   const sorted = [...places].sort((p, q) => p.b - q.b)
   const lines: Row[] = []
   let start = 0
   while (start < sorted.length) {
-    const first = sorted[start].b
+    const first = bestFirstRow(sorted, start)
     let end = start
     while (end < sorted.length && sorted[end].b < first + 2 + SAME_ROW) end++
     const group = sorted.slice(start, end)
@@ -123,14 +138,39 @@ function rowsOf(places: { dot: Dot; a: number; b: number }[]): Row[] {
   return lines
 }
 
-/** Middles of the heaps of positions along one line, in order. */
-function heapsAlong(positions: number[]): number[] {
+function bestFirstRow(sorted: { b: number }[], start: number): number {
+  const from = sorted[start].b
+  const near: number[] = []
+  for (let i = start; i < sorted.length && sorted[i].b < from + 3 + SAME_ROW; i++) near.push(sorted[i].b)
+  const starts = heapsAlong(near).filter((heap) => heap.a < from + 1 - SAME_ROW / 2)
+  let best = from
+  let most = 0
+  for (const { a: first } of starts) {
+    const explained = near.filter(
+      (b) =>
+        b < first + 2 + SAME_ROW && Math.abs(b - first - Math.round(b - first)) < SAME_ROW / 2 && b > first - SAME_ROW,
+    )
+    if (explained.length > most) {
+      most = explained.length
+      best = first
+    }
+  }
+  return best
+}
+
+interface Heap {
+  a: number
+  count: number
+}
+
+/** Middles of the heaps of positions along one axis, in order. */
+function heapsAlong(positions: number[]): Heap[] {
   const sorted = [...positions].sort((a, b) => a - b)
-  const heaps: number[] = []
+  const heaps: Heap[] = []
   let from = 0
   for (let i = 1; i <= sorted.length; i++) {
     if (i < sorted.length && sorted[i] - sorted[i - 1] < SAME_ROW) continue
-    heaps.push(medianOf(sorted.slice(from, i)))
+    if (i > from) heaps.push({ a: medianOf(sorted.slice(from, i)), count: i - from })
     from = i
   }
   return heaps
@@ -168,25 +208,36 @@ interface Walk {
   nearest(a: number): { at: number; cell: number; column: number }
 }
 
-/** Columns of one line as cells and columns of cells, begun with a left or with a right column, whichever fits better. */
-function bestWalk(columns: number[], pitch: number | undefined): Walk {
-  const left = walkFrom(columns, pitch, 0)
-  const right = walkFrom(columns, pitch, 1)
-  return right.cost < left.cost ? right : left
+/**
+ * Columns of one line as cells and columns of cells, counted both ways from one of the first columns, taken as a left or as a
+ * right one: whichever fits most dots.
+ */
+function bestWalk(columns: Heap[], pitch: number | undefined): Walk {
+  let best: Walk | undefined
+  for (let anchor = 0; anchor < Math.min(columns.length, MOST_ANCHORS); anchor++)
+    for (const column of [0, 1]) {
+      const walk = walkFrom(columns, pitch, anchor, column)
+      if (!best || walk.cost < best.cost) best = walk
+    }
+  return best ?? { cost: 0, nearest: () => ({ at: Infinity, cell: 0, column: 0 }) }
 }
 
-function walkFrom(columns: number[], pitch: number | undefined, firstColumn: 0 | 1): Walk {
-  const stops: { a: number; at: number; cell: number; column: number }[] = []
-  let origin = columns[0] - firstColumn
+function walkFrom(columns: Heap[], pitch: number | undefined, anchor: number, column: number): Walk {
+  const stops: { at: number; cell: number; column: number }[] = []
   let cost = 0
-  for (const a of columns) {
+  const step = (i: number, origin: number): number => {
+    const { a, count } = columns[i]
     const place = placeFor(a - origin, pitch)
     const off = a - origin - place.at
-    cost += Math.min(off * off, FARTHEST * FARTHEST)
-    stops.push({ a, at: origin + place.at, cell: place.cell, column: place.column })
-    if (Math.abs(off) <= FARTHEST) origin += FOLLOW * off
+    cost += count * Math.min(off * off, FARTHEST * FARTHEST)
+    stops[i] = { at: origin + place.at, cell: place.cell, column: place.column }
+    return Math.abs(off) <= FARTHEST ? origin + FOLLOW * off : origin
   }
-  return { cost, nearest: (a) => stops[nearestIndex(columns, a)] }
+  const start = columns[anchor].a - column
+  for (let i = anchor, origin = start; i < columns.length; i++) origin = step(i, origin)
+  for (let i = anchor - 1, origin = start; i >= 0; i--) origin = step(i, origin)
+  const positions = columns.map((heap) => heap.a)
+  return { cost, nearest: (a) => stops[nearestIndex(positions, a)] }
 }
 
 function placeFor(a: number, pitch: number | undefined): { at: number; cell: number; column: number } {

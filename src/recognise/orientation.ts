@@ -1,6 +1,7 @@
 import { centreOfBox, type Box } from '../geometry/box.js'
 import type { Point } from '../geometry/point.js'
 import { directions, FACINGS, readingsOf, type Facing, type LineReading } from './cells.js'
+import type { RankedLattice } from './blocks.js'
 import type { Lattice } from './lattice.js'
 import type { Wording, WordingJudge } from './wording.js'
 
@@ -9,56 +10,78 @@ import type { Wording, WordingJudge } from './wording.js'
  * this open; the reading decides: an expected text before all, then a confirmed translation, then the natural way.
  */
 export interface ChosenReading {
-  lattice: Lattice
+  /** Logarithm of the odds for it, as estimated. */
+  score: number
+  lattice: RankedLattice
   facing: Facing
   lines: { reading: LineReading; wording: Wording; /** Other ways that read as well. */ alternatives: LineReading[] }[]
 }
 
 export type Choice = ChosenReading | { undecided: string } | 'limit-reached'
 
-/** What counts for a reading, in points. Common sense, no source. */
+/**
+ * What counts for a reading, in natural logarithms of odds so that the familiarity of the cells can be added. Estimates of
+ * ours, no source.
+ */
 const POINTS = {
-  expected: 100,
-  contracted: 10,
-  uncontracted: 8,
-  quality: 12,
+  expected: 200,
+  contracted: 5,
+  uncontracted: 4,
+  quality: 4,
   naturalPlace: 2,
-  upright: 3,
-  unmirrored: 4,
-  lettering: 3,
+  usual: 5,
+  unmirrored: 5,
+  lettering: 4,
+  neighbours: 8,
 } as const
-/** Wording this good may overrule that a drawing is upright and seen from the front. */
-const GOOD_QUALITY = 0.75
-/** Readings that differ by less are equally good. */
-const EQUAL = 0.5
+/** A lattice this strange is believed only when it reads. */
+const TOO_STRANGE = 3
+/** Readings that differ by less are equally good: a wrong reading is worse than none. */
+const EQUAL = 1.5
 /** Lines of a block that are read. */
 export const MOST_LINES = 60
 /** Combinations of ways to read the lines that are held against an expected text as a whole. */
 const MOST_COMBINATIONS = 64
 
 interface Scored extends ChosenReading {
-  score: number
   expected: boolean
-  quality: number
+  /** Upright and seen from the front, or as near to that as geometry allows. */
+  usual: boolean
+  /** Runs as other, surer braille of the drawing does. */
+  alongside: boolean
+  /** A translation confirms every line. */
+  confirmed: boolean
 }
 
-/** @param lettering Boxes of what is probably lettering: braille stands below it. */
-export function chooseReading(lattices: Lattice[], judge: WordingJudge, lettering: readonly Box[]): Choice {
+/** What is known of the surroundings of a block. */
+export interface Surroundings {
+  /** Boxes of what is probably lettering: braille stands below it. */
+  lettering: readonly Box[]
+  /** Reading direction, and whether mirrored, of other braille of the drawing that is sure. */
+  neighbours?: { reading: Point; mirrored: boolean }
+}
+
+export function chooseReading(lattices: RankedLattice[], judge: WordingJudge, around: Surroundings): Choice {
   const scored: Scored[] = []
+  const plainest = Math.min(...lattices.map((l) => l.strangeness))
   for (const lattice of lattices) {
     if (lattice.lines.length > MOST_LINES) return 'limit-reached'
     for (const facing of FACINGS) {
-      const reading = scoredReading(lattice, facing, judge, lettering)
+      const usual = lattice.strangeness === plainest && !facing.mirrored && (isSideways(lattice) || !facing.turned)
+      const reading = scoredReading(lattice, facing, usual, judge, around)
       if (!reading) return 'limit-reached'
-      if (reading.expected && isNatural(lattice, facing)) return reading
+      if (reading.expected && usual && !isSideways(lattice)) return reading
       scored.push(reading)
     }
   }
   const candidates = scored.filter(
-    (s) => isUsual(s.lattice, s.facing) || s.expected || s.quality >= GOOD_QUALITY || standsBelow(s, lettering),
+    ({ usual, expected, alongside, lattice, confirmed }) =>
+      usual || expected || alongside || (confirmed && lattice.strangeness === plainest),
   )
   candidates.sort((a, b) => b.score - a.score)
   const [best, second] = candidates
+  if (best.lattice.strangeness >= TOO_STRANGE && !best.expected && !best.confirmed)
+    return { undecided: 'the dots stand in rows, but not as cells and lines of braille usually do' }
   if (second && best.score - second.score < EQUAL && textOf(best) !== textOf(second))
     return {
       undecided: `the dots read ${textOf(best)} one way round and ${textOf(second)} another, and nothing says which is meant`,
@@ -69,20 +92,12 @@ export function chooseReading(lattices: Lattice[], judge: WordingJudge, letterin
 const textOf = (s: ChosenReading): string => s.lines.map((line) => line.reading.cells).join(' / ')
 
 const isSideways = (lattice: Lattice): boolean => Math.abs(lattice.along.y) > Math.abs(lattice.along.x)
-const isNatural = (lattice: Lattice, facing: Facing): boolean =>
-  !isSideways(lattice) && !facing.turned && !facing.mirrored
-/** The ways round that need no good reason: upright, or for a sideways block either end up. */
-const isUsual = (lattice: Lattice, facing: Facing): boolean =>
-  !facing.mirrored && (isSideways(lattice) || !facing.turned)
-
-const standsBelow = (s: Scored, lettering: readonly Box[]): boolean =>
-  !s.facing.mirrored && s.quality > 0 && letteringAbove(s.lattice, s.facing, lettering)
-
 function scoredReading(
-  lattice: Lattice,
+  lattice: RankedLattice,
   facing: Facing,
+  usual: boolean,
   judge: WordingJudge,
-  lettering: readonly Box[],
+  around: Surroundings,
 ): Scored | undefined {
   const ways = readingsOf(lattice, facing)
   const judged = ways.map((line) => line.map((reading) => ({ reading, wording: judge.judge(reading.cells) })))
@@ -104,20 +119,32 @@ function scoredReading(
       if (wording) lines[i] = { reading, wording, alternatives: [] }
     })
   const expected = whole !== undefined || lines.every((line) => line.wording.expected)
-  const mean = (value: (line: ChosenReading['lines'][number]) => number) =>
-    lines.reduce((sum, line) => sum + value(line), 0) / lines.length
-  let score = expected ? POINTS.expected : mean((line) => pointsOf(line.reading, line.wording))
-  if (!facing.mirrored) score += POINTS.unmirrored
-  if (!facing.turned && !isSideways(lattice)) score += POINTS.upright
-  if (letteringAbove(lattice, facing, lettering)) score += POINTS.lettering
-  return { lattice, facing, lines, score, expected, quality: mean((line) => line.wording.quality) }
+  const sum = lines.reduce((total, line) => total + pointsOf(line.reading, line.wording), 0)
+  const below = !facing.mirrored && letteringAbove(lattice, facing, around.lettering)
+  const alongside = runsAlongside(lattice, facing, around.neighbours)
+  const score =
+    (expected ? POINTS.expected : sum) +
+    (facing.mirrored ? 0 : POINTS.unmirrored) +
+    (usual ? POINTS.usual : 0) +
+    (below ? POINTS.lettering : 0) +
+    (alongside ? POINTS.neighbours : 0)
+  const confirmed = lines.every((line) => line.wording.text !== undefined)
+  return { lattice, facing, lines, score, expected, usual, alongside, confirmed }
+}
+
+function runsAlongside(lattice: Lattice, facing: Facing, neighbours: Surroundings['neighbours']): boolean {
+  if (!neighbours || neighbours.mirrored !== facing.mirrored) return false
+  const { reading } = directions(lattice, facing)
+  const cosine = reading.x * neighbours.reading.x + reading.y * neighbours.reading.y
+  return cosine > 0.9 * Math.hypot(reading.x, reading.y) * Math.hypot(neighbours.reading.x, neighbours.reading.y)
 }
 
 function pointsOf(reading: LineReading, wording: Wording): number {
   const natural = reading.rowShift === 0 && reading.columnShift === 0 ? POINTS.naturalPlace : 0
   if (wording.expected) return POINTS.expected + natural
-  if (wording.text === undefined) return natural
-  return natural + (wording.contracted ? POINTS.contracted : POINTS.uncontracted) + POINTS.quality * wording.quality
+  const confirmed = wording.contracted ? POINTS.contracted : POINTS.uncontracted
+  const text = wording.text === undefined ? 0 : confirmed + POINTS.quality * wording.quality
+  return natural + wording.familiarity + text
 }
 
 /** The ways to read the lines that together say an expected text, if any do. */

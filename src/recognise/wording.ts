@@ -1,5 +1,6 @@
 import { TranslationError, type Translator } from '../braille/translator.js'
 import { BRAILLE_CODES } from '../sign/sign.js'
+import { likelihoodIn, SIGN_WORDS, type Familiarity } from './familiar.js'
 
 /**
  * How well a run of cells reads: whether it says one of the expected texts, whether it is the translation of anything, and
@@ -14,6 +15,8 @@ export interface Wording {
   quality: number
   /** Contracted, uncontracted or no code confirms the text. */
   contracted: boolean
+  /** Logarithm of how likely the cells follow one another in wording of signs. */
+  familiarity: number
 }
 
 /** Expected texts longer or more than this are not tried. */
@@ -23,22 +26,6 @@ const MOST_EXPECTED = 60
 export const MOST_RUNS = 1500
 const LONGEST_RUN = 200
 
-/**
- * Words that often stand on signs. Common practice, no source; they decide nothing but which of several readings is meant.
- */
-const SIGN_WORDS = new Set(
-  (
-    'exit room stair stairs stairway elevator lift restroom restrooms toilet toilets men women mens womens family all gender unisex ' +
-    'wc bath bathroom shower showers locker conference meeting board office offices lobby reception information floor level ground ' +
-    'basement roof area refuge rescue assistance emergency fire hose extinguisher door only no smoking authorized personnel staff ' +
-    'storage store electrical mechanical janitor custodian utility closet kitchen cafe cafeteria dining break lounge mail copy ' +
-    'library reading classroom class lab laboratory gym pool hall auditorium theater theatre stage dressing gate platform track ' +
-    'ticket tickets waiting dock pier garden house museum gallery shop gift print map entrance entry in out push pull up down left ' +
-    'right north south east west main private public employees nurse doctor clinic exam x ray pharmacy chapel prayer quiet study ' +
-    'suite unit apartment laundry trash recycling garage parking accessible route to use case of and the for not is do data server ' +
-    'telephone water first aid security manager principal training workshop music art science computer center centre'
-  ).split(' '),
-)
 const LETTERS = /^(?:[a-z]+(?:['’-][a-z]+)*|[A-Z][a-z]*|[A-Z]+)$/
 const NUMBER = /^(?:[A-Za-z]?-?\d+[A-Za-z]?|\d+[-–/]\d+)$/
 const VOWEL = /[aeiouy]/i
@@ -46,12 +33,14 @@ const VOWEL = /[aeiouy]/i
 export class WordingJudge {
   private readonly known = new Map<string, Wording>()
   private readonly expectedCells: Set<string>
+  private readonly familiarity: Familiarity
 
   constructor(
     private readonly translator: Translator,
     expected: readonly string[],
   ) {
     this.expectedCells = new Set(this.forms(expected))
+    this.familiarity = likelihoodIn(translator)
   }
 
   /** Undefined when too many runs were judged already. */
@@ -71,12 +60,13 @@ export class WordingJudge {
 
   private fresh(cells: string): Wording {
     const expected = this.says(cells)
+    const familiarity = this.familiarity(cells)
     for (const code of BRAILLE_CODES) {
       const text = this.translator.toText(cells, code)
       if (text !== undefined && text !== '')
-        return { expected, text, quality: qualityOf(text), contracted: code === 'ueb-contracted' }
+        return { expected, text, quality: qualityOf(text), contracted: code === 'ueb-contracted', familiarity }
     }
-    return { expected, quality: 0, contracted: false }
+    return { expected, quality: 0, contracted: false, familiarity }
   }
 
   private *forms(expected: readonly string[]): Iterable<string> {
