@@ -1,5 +1,6 @@
 import type { FastifyInstance } from 'fastify'
 import type { Translator } from '../braille/translator.js'
+import { REPORT_STYLE_HASH } from '../report/html.js'
 import { Report } from '../report/schema.js'
 import { POTTERY_ROOM } from '../sign/examples.js'
 import { answer } from './answer.js'
@@ -8,6 +9,7 @@ import type { JsonReader } from './json.js'
 import { negotiate } from './negotiate.js'
 import { documented } from './openapi.js'
 import type { Operation } from './operation.js'
+import { pagePolicy } from './page.js'
 import type { Pool } from './pool.js'
 import type { ProblemType } from './problem-table.js'
 import { fromJson, readRequest } from './read-request.js'
@@ -85,10 +87,17 @@ export function checkRoutes(app: FastifyInstance, parts: CheckParts) {
       const input = await readRequest(request, parts.json)
       const { body, tag } = await run({ kind: 'check', type, input }, Number(request.headers['content-length']), parts)
       if (tag !== undefined) void reply.header('etag', `"${tag}"`)
-      void reply.type(type === 'application/json' ? type : `${type}; charset=utf-8`)
+      if (type !== 'application/json') void reply.header('content-security-policy', POLICIES[type])
+      void reply.type(`${type}; charset=utf-8`)
       return reply.send(body)
     },
   )
+}
+
+/** A report for people runs nothing and loads nothing, wherever it is opened. */
+const POLICIES = {
+  'text/html': pagePolicy(REPORT_STYLE_HASH),
+  'image/svg+xml': "default-src 'none'; style-src 'unsafe-inline'; sandbox",
 }
 
 /** The request is read once, by its own reader, which knows all its forms. */

@@ -15,29 +15,36 @@ export function jsonReader(app: FastifyInstance): JsonReader {
       failure = error
       value = result
     })
-    if (failure) throw malformedJson(text, failure)
+    if (failure) throw malformedJson(text)
     return value
   }
 }
 
-function malformedJson(text: string, failure: unknown): ServiceProblem {
+function malformedJson(text: string): ServiceProblem {
   if (text.trim() === '') return new ServiceProblem('malformed-json', 'The body is empty; JSON was expected.')
-  const cause = failure instanceof Error && failure.cause instanceof Error ? failure.cause : failure
-  const reason = cause instanceof Error ? cause.message : 'it cannot be parsed'
+  const reason = syntaxErrorOf(text)
+  if (reason === undefined)
+    return new ServiceProblem(
+      'malformed-json',
+      'The JSON holds a key that is not accepted: “__proto__”, or “constructor” with a prototype.',
+    )
+  const tooShort = /end of JSON|Unterminated/u.test(reason)
   const position = /position (\d+)/u.exec(reason)?.[1]
-  const offset = position === undefined ? (/end of JSON/u.test(reason) ? text.length : undefined) : Number(position)
-  const where = offset === undefined ? {} : placeOf(text, offset)
-  return new ServiceProblem('malformed-json', 'The text is not JSON that is read here.', [
-    { detail: describeReason(reason), ...where },
+  const offset = position === undefined ? (tooShort ? text.length : undefined) : Number(position)
+  const detail = tooShort ? 'The JSON ends too early.' : 'Here the JSON breaks its grammar.'
+  return new ServiceProblem('malformed-json', 'The text is not JSON.', [
+    { detail, ...(offset !== undefined && placeOf(text, offset)) },
   ])
 }
 
-/** V8 quotes the text it stumbled over; only what it expected is passed on. */
-function describeReason(reason: string): string {
-  if (/prototype|forbidden/iu.test(reason))
-    return 'A key “__proto__” or “constructor” with a prototype is not accepted.'
-  if (/end of JSON|Unterminated/u.test(reason)) return 'The JSON ends too early.'
-  return 'Here the JSON breaks its grammar.'
+/** The framework's parser does not say where it stopped; V8's does. Undefined when the text is JSON after all. */
+function syntaxErrorOf(text: string): string | undefined {
+  try {
+    JSON.parse(text.replace(/^\ufeff/u, ''))
+    return undefined
+  } catch (error) {
+    return error instanceof Error ? error.message : ''
+  }
 }
 
 /** Line and column of an offset, both from 1; the column counts UTF-16 units. */

@@ -11,11 +11,11 @@ dt { font-weight: 600; margin-top: 1rem }
 dd { margin: 0 }
 `
 
-const STYLE_HASH = createHash('sha256').update(STYLE).digest('base64')
+const STYLE_HASH = `sha256-${createHash('sha256').update(STYLE).digest('base64')}`
 
 /** Only the one style sheet whose hash is given is let in. */
 export const pagePolicy = (styleHash: string): string =>
-  `default-src 'none'; style-src 'sha256-${styleHash}'; img-src data:; base-uri 'none'; form-action 'none'; frame-ancestors 'none'`
+  `default-src 'none'; style-src '${styleHash}'; img-src data:; base-uri 'none'; form-action 'none'; frame-ancestors 'none'`
 
 /** @param main markup of the main part, already escaped */
 export function sendPage(reply: FastifyReply, title: string, main: string) {

@@ -21,7 +21,7 @@ export class Pool {
   ) {
     this.piscina = new Piscina({
       filename: settings.worker.href,
-      minThreads: 1,
+      minThreads: settings.threads,
       maxThreads: settings.threads,
       maxQueue: settings.queueLimit,
       concurrentTasksPerWorker: 1,

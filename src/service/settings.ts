@@ -5,6 +5,7 @@ export interface Settings {
   logLevel: string
   /** Compiled worker module; drawings are checked in threads that run it. */
   worker: URL
+  /** Kept ready at all times. */
   threads: number
   /** Milliseconds that one check may take once it has begun. */
   timeLimit: number
@@ -14,10 +15,13 @@ export interface Settings {
   queueLimit: number
 }
 
+/** With a thread to spare, the next drawing need not wait for a new thread when one was stopped. */
+const FEWEST_THREADS = 2
+
 export const DEFAULT_SETTINGS: Settings = {
   logLevel: 'info',
   worker: new URL('./worker.js', import.meta.url),
-  threads: availableParallelism(),
+  threads: Math.max(FEWEST_THREADS, availableParallelism()),
   timeLimit: 1800,
   heapLimit: 256,
   queueLimit: 16 * availableParallelism(),

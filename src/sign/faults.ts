@@ -64,7 +64,10 @@ const said = (message: string): string =>
   message
     .replace(/\.$/u, '')
     .replace(/^Invalid input: expected/u, 'is wrong: expected')
-    .replace(/^Invalid option: expected one of/u, 'must be one of')
+    .replace(
+      /^Invalid option: expected one of.*/u,
+      (text) => `must be one of${text.slice(text.lastIndexOf(' of') + 3).replaceAll('|', ', ')}`,
+    )
     .replace(/^Invalid (?:input|option): /u, 'is wrong: ')
     .replace(/^Too (small|big): expected \w+ to (?:be|have)/u, 'is too $1: it must be')
     .replace(/^expected/u, 'is wrong: expected')
