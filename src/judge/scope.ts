@@ -1,5 +1,6 @@
 import type { Gap } from '../measure/measurement.js'
 import { designatesRoom } from '../measure/meaning.js'
+import { roleOf, saidToBeRaisedOnly } from '../measure/lettering.js'
 import { gapOf, INSTALLATION_POINTER, installationPlace } from '../measure/facts.js'
 import { isKnown, SIDES, type Lettering, type Place, type Sign } from '../sign/sign.js'
 import type { Condition, LoadedScope } from './types.js'
@@ -28,8 +29,9 @@ export function outOfScope({ standard, requirement }: LoadedScope, sign: Sign): 
 /** One function per condition that a row or an exception may name. */
 const CONDITIONS: Record<Condition, (sign: Sign) => Met> = {
   'separate-visual-set': separateVisualSet,
+  'visual-set-elsewhere': visualSetElsewhere,
   'dual-use-characters': (sign) =>
-    sign.lettering.some((l) => l.part === 'both') ? MET : not('No characters serve both touch and sight.'),
+    sign.lettering.some((l) => roleOf(l, sign) === 'both') ? MET : not('No characters serve both touch and sight.'),
   'section-straight': (sign) => section(sign, true),
   'section-not-straight': (sign) => section(sign, false),
   'elevator-car-control': (sign) =>
@@ -47,6 +49,8 @@ const CONDITIONS: Record<Condition, (sign: Sign) => Met> = {
     if (sign.pictograms.length === 0) return MET
     return sign.pictograms.some(designatesRoom) ? MET : not('The pictogram informs; it does not name the room.')
   },
+  'over-circulation-path': (sign) =>
+    open('whether the sign hangs over a circulation path is seen at the place', sign.panel.place),
   'platform-space-limited': (sign) =>
     sign.use === 'transit-station'
       ? open('whether space is limited at the platform is seen at the station', sign.panel.place)
@@ -70,9 +74,17 @@ function separateVisualSet(sign: Sign): Met {
   const raised = sign.lettering.filter((l) => l.part === 'raised')
   const visual = sign.lettering.filter((l) => l.part === 'visual').map(textOf)
   const [first] = raised
-  if (!first || sign.lettering.some((l) => l.part === 'both')) return not('The same characters serve touch and sight.')
+  if (!first || raised.some((l) => roleOf(l, sign) === 'both')) return visualSetElsewhere(sign)
   if (raised.every((l) => textOf(l) !== undefined && visual.includes(textOf(l)))) return MET
   return open('whether the same text is given for sight, here or on another sign, is not known', first.place)
+}
+
+/** Characters described as raised, on a sign without any for sight: the set for sight may be on another sign. */
+function visualSetElsewhere(sign: Sign): Met {
+  const raised = saidToBeRaisedOnly(sign)
+  return raised
+    ? open('whether another sign gives the same text for sight is not known', raised.place)
+    : not('The same characters serve touch and sight.')
 }
 
 function section(sign: Sign, straight: boolean): Met {

@@ -6,7 +6,7 @@ import { eachBlock, NO_BRAILLE } from './braille.js'
 import { raisedLettering } from './clearance.js'
 import { basisOf, gapOf, nothing, pointerOf } from './facts.js'
 import type { Gap } from './measurement.js'
-import { cellsOf, tryPair, type Pair } from './pairing.js'
+import { cellsOf, type Pair } from './pairing.js'
 import type { Found, Quantities, Subject } from './quantity.js'
 
 /**
@@ -74,12 +74,12 @@ function repeated({ sign }: Subject): Found {
 }
 
 function wording(subject: Subject): Found {
-  const { sign, translator } = subject
+  const { sign } = subject
   if (raisedLettering(sign).length === 0) return nothing(NO_RAISED)
   if (sign.braille.length === 0) return nothing(NO_BRAILLE)
   const gaps = [...unreadText(subject), ...sign.braille.flatMap(unreadCells)]
   if (gaps.length > 0) return { observations: [], gaps }
-  const pairs = tryPair(sign, translator)
+  const pairs = subject.pairs()
   if (pairs instanceof TranslationError)
     return untranslatable(
       pairs,
@@ -102,8 +102,8 @@ function wording(subject: Subject): Found {
 
 /** Contracted: decided by the raised text where the cells say it, else by the cells alone. */
 function contracted(subject: Subject): Found {
-  const { sign, translator } = subject
-  const found = tryPair(sign, translator)
+  const { translator } = subject
+  const found = subject.pairs()
   const pairs = found instanceof TranslationError ? [] : (found ?? [])
   return eachBlock((block, n) => {
     const cells = cellsOf(block)

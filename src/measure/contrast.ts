@@ -1,6 +1,6 @@
 import { isKnown, type Colour, type Fact, type Place } from '../sign/sign.js'
 import { basisOf, gapOf, join, PANEL_POINTER, pointerOf } from './facts.js'
-import { letteringIn, NO_LETTERING } from './lettering.js'
+import { letteringIn, NO_LETTERING, STANDS_IN } from './lettering.js'
 import type { Found, Quantities } from './quantity.js'
 
 /**
@@ -36,11 +36,11 @@ interface Side {
 const written = ({ css, luminance }: Colour): string => css ?? `reflectance ${Math.round(luminance * 100)}`
 
 /** The contrast of two colours at one place, or what is missing for it. */
-export function contrastOf(formula: Formula, front: Side, back: Side, place: Place): Found {
+export function contrastOf(formula: Formula, front: Side, back: Side, place: Place, more = ''): Found {
   if (isKnown(front.fact) && isKnown(back.fact)) {
     const [a, b] = [front.fact.value, back.fact.value]
     const value = formula(a.luminance, b.luminance)
-    const remark = `${written(a)} on ${written(b)}.`
+    const remark = `${written(a)} on ${written(b)}.${more}`
     return { observations: [{ value, basis: basisOf(front.fact, back.fact), places: [place], remark }], gaps: [] }
   }
   const gaps = [front, back].flatMap(({ fact, pointer, ask }) =>
@@ -56,12 +56,13 @@ const characters = (formula: Formula, method: string): Quantities[string] => ({
   doubt: 'more',
   take: (subject) =>
     join(
-      letteringIn(subject).map(({ lettering: { place, colour, background }, n }) =>
+      letteringIn(subject).map(({ lettering: { part, place, colour, background }, n }) =>
         contrastOf(
           formula,
           { fact: colour, pointer: pointerOf(place, 'lettering', n, 'colour'), ask: 'What colour are the characters?' },
           { fact: background, pointer: `${PANEL_POINTER}/colour`, ask: 'What colour is behind the characters?' },
           place,
+          part === 'raised' ? ` ${STANDS_IN}` : '',
         ),
       ),
       NO_LETTERING,

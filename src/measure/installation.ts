@@ -13,7 +13,7 @@ import {
 } from './facts.js'
 import { extentOfBox, frameOf, type Frame } from './frame.js'
 import type { Gap, Observation } from './measurement.js'
-import { letteringIn, NO_LETTERING } from './lettering.js'
+import { letteringIn, noLettering } from './lettering.js'
 import type { Found, Quantities, Subject } from './quantity.js'
 
 /**
@@ -165,7 +165,7 @@ export const INSTALLATION: Quantities = {
     take: ({ sign, scope }) => {
       const lettering = letteringIn({ sign, scope }).map((l) => l.lettering)
       const all = baselines({ ...sign, lettering }, { raised: true, braille: false, visual: true })
-      return all.length > 0 ? extreme(sign, all, lowest) : nothing(NO_LETTERING)
+      return all.length > 0 ? extreme(sign, all, lowest) : nothing(noLettering({ sign, scope }))
     },
   },
   'installation.side': {

@@ -1,4 +1,4 @@
-import { isKnown, type Fact, type Lettering } from '../sign/sign.js'
+import { isKnown, type Fact, type Lettering, type LetteringPart, type Sign } from '../sign/sign.js'
 import { gapOf, join, nothing, pointerOf, ratio, take, type Ask } from './facts.js'
 import type { Found, Quantities, Quantity, Scope, Subject } from './quantity.js'
 
@@ -12,19 +12,43 @@ import type { Found, Quantities, Quantity, Scope, Subject } from './quantity.js'
 
 export const NO_LETTERING = 'The sign has no characters of this kind.'
 
+const SERVE_BOTH =
+  'The characters serve touch and sight; of what is asked of characters for sight they need only finish and contrast.'
+
+/** Said beside a value of raised characters that are judged for sight too. */
+export const STANDS_IN = 'The sign has no characters for sight of their own; the raised ones are taken to serve both.'
+
+/**
+ * The part that a set of characters plays. Raised characters on a sign without any for sight are taken to serve both: the stricter
+ * reading where nobody says that another sign carries the rest.
+ */
+export const roleOf = (lettering: Lettering, sign: Sign): LetteringPart =>
+  lettering.part === 'raised' && sign.lettering.every(({ part }) => part === 'raised') ? 'both' : lettering.part
+
+/**
+ * The first of the characters that a client described as raised on a sign without any for sight: another sign may carry those. In a drawing
+ * the word only says what is cut.
+ */
+export const saidToBeRaisedOnly = (sign: Sign): Lettering | undefined =>
+  sign.lettering.every(({ part }) => part === 'raised')
+    ? sign.lettering.find(({ place }) => place.pointer !== undefined)
+    : undefined
+
 /** The lettering that a scope looks at, with its number on the sign. A section that is not known is in no list of sections. */
 export function letteringIn({ sign, scope }: Pick<Subject, 'sign' | 'scope'>): { lettering: Lettering; n: number }[] {
-  return sign.lettering.map((lettering, n) => ({ lettering, n })).filter(({ lettering }) => inScope(lettering, scope))
+  return sign.lettering
+    .map((lettering, n) => ({ lettering, n }))
+    .filter(({ lettering }) => inScope(lettering, sign, scope))
 }
 
-const inScope = (lettering: Lettering, { parts, sections }: Scope): boolean =>
-  (!parts || parts.includes(lettering.part)) &&
+const inScope = (lettering: Lettering, sign: Sign, { parts, sections }: Scope): boolean =>
+  (!parts || parts.includes(lettering.part) || parts.includes(roleOf(lettering, sign))) &&
   (!sections || (isKnown(lettering.section) && sections.includes(lettering.section.value)))
 
 /** Nothing applies to sections other than straight: says so, and what stands when no section is known. */
-function noLettering({ sign, scope }: Subject): string {
-  const parts = sign.lettering.filter((l) => inScope(l, { parts: scope.parts }))
-  if (parts.length === 0) return NO_LETTERING
+export function noLettering({ sign, scope }: Pick<Subject, 'sign' | 'scope'>): string {
+  const parts = sign.lettering.filter((l) => inScope(l, sign, { parts: scope.parts }))
+  if (parts.length === 0) return sign.lettering.some((l) => roleOf(l, sign) === 'both') ? SERVE_BOTH : NO_LETTERING
   return parts.every((l) => isKnown(l.section))
     ? 'No characters have a section that this asks about.'
     : 'The section of the characters is not given, so the outline given is held against the limit for straight sides. ' +

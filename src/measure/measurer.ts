@@ -9,9 +9,10 @@ import { FINISH } from './finish.js'
 import { INSTALLATION } from './installation.js'
 import { LETTERING } from './lettering.js'
 import type { Measurement, Observation } from './measurement.js'
+import { tryPair, type Pairs } from './pairing.js'
 import { PICTOGRAM } from './pictogram.js'
 import { POSITION } from './position.js'
-import type { Found, Quantities, Quantity, Scope } from './quantity.js'
+import type { Found, Quantities, Quantity, Scope, Subject } from './quantity.js'
 import { SIGN } from './sign.js'
 import { VISUAL_HEIGHT } from './visual-height.js'
 
@@ -41,23 +42,26 @@ export type Measure = (quantity: string, scope: Scope) => Measurement
  */
 export function measurer(sign: Sign, translator: Translator): Measure {
   const taken = new Map<string, Measurement>()
+  let found: { pairs: Pairs } | undefined
+  const pairs = (): Pairs => (found ??= { pairs: tryPair(sign, translator) }).pairs
   return (name, scope) => {
     const key = JSON.stringify([name, scope.parts, scope.sections])
     const before = taken.get(key)
     if (before) return before
     const quantity = QUANTITIES[name]
     if (!quantity) throw new RangeError(`the quantity ${name} is not defined`)
-    const measurement = take(name, quantity, sign, translator, scope)
+    const measurement = take(name, quantity, { sign, translator, scope, pairs })
     taken.set(key, measurement)
     return measurement
   }
 }
 
-function take(name: string, quantity: Quantity, sign: Sign, translator: Translator, scope: Scope): Measurement {
+function take(name: string, quantity: Quantity, subject: Subject): Measurement {
+  const { sign } = subject
   const { unit, method } = quantity
   const instrument = sign.measured.filter((m) => m.quantity === name && m.values.length > 0).map(observed)
   if (instrument.length > 0) return { quantity: name, unit, method, observations: instrument, gaps: [] }
-  const found = quantity.take({ sign, translator, scope })
+  const found = quantity.take(subject)
   return { quantity: name, unit, method, ...withUnread(found, quantity, sign.unread) }
 }
 

@@ -18,6 +18,9 @@ export interface Pair {
   expected: string
 }
 
+/** The pairs; undefined where something is unread or not there; an error for a text that cannot be translated. */
+export type Pairs = Pair[] | undefined | TranslationError
+
 export const BLANK = '\u2800'
 
 /** Blocks or letterings tried one by one against each other; more are only compared as a whole. */
@@ -90,7 +93,7 @@ function oneToOne(blocks: Pair['blocks'], lettering: Lettering[], translator: Tr
 }
 
 /** Like `pair`, with a text that cannot be translated told as such. */
-export function tryPair(sign: Sign, translator: Translator): Pair[] | undefined | TranslationError {
+export function tryPair(sign: Sign, translator: Translator): Pairs {
   try {
     return pair(sign, translator)
   } catch (error) {

@@ -4,7 +4,6 @@ import { eachBlock } from './braille.js'
 import { raisedLettering } from './clearance.js'
 import { basisOf, gapOf, nothing, pointerOf } from './facts.js'
 import { extentOfBlock, frameOf, isDrawn, linesOf, type Extent, type Frame } from './frame.js'
-import { tryPair } from './pairing.js'
 import type { Found, Quantities, Subject } from './quantity.js'
 
 /**
@@ -37,7 +36,7 @@ function relation(block: Extent, text: Pick<Extent, 'top' | 'bottom'>): 'below' 
 
 /** The lettering that a block repeats: its own where the words tell, else all of it. */
 function repeatedBy(n: number, subject: Subject): Lettering[] {
-  const pairs = tryPair(subject.sign, subject.translator)
+  const pairs = subject.pairs()
   const own =
     pairs instanceof TranslationError
       ? undefined

@@ -1,6 +1,7 @@
 import type { Translator } from '../braille/translator.js'
 import type { LetteringPart, Section, Sign, Unread } from '../sign/sign.js'
 import type { Gap, Measurement, Observation } from './measurement.js'
+import type { Pairs } from './pairing.js'
 
 /** Which lettering a row looks at. Absent: every part, every section. */
 export interface Scope {
@@ -13,6 +14,8 @@ export interface Subject {
   sign: Sign
   translator: Translator
   scope: Scope
+  /** Which braille repeats which raised text, found once per sign. */
+  pairs: () => Pairs
 }
 
 /** What was found. Nothing at all: `nothing` says in one sentence why there is nothing to measure. */

@@ -1,5 +1,6 @@
 import { isKnown, type Lettering, type Place, type Sign } from '../sign/sign.js'
-import { nothing } from './facts.js'
+import { INSTALLATION_POINTER, installationPlace, nothing, take } from './facts.js'
+import { roleOf, saidToBeRaisedOnly, STANDS_IN } from './lettering.js'
 import type { Gap } from './measurement.js'
 import type { Found, Quantities, Quantity, Subject } from './quantity.js'
 
@@ -34,12 +35,12 @@ function tactileCharacters({ sign }: Subject): Found {
 
 /** Characters for sight: the raised ones, or a set of their own on this sign or on another. */
 function visualCharacters({ sign }: Subject): Found {
-  const seen = sign.lettering.filter((l) => l.part !== 'raised')
-  const places = placesOf(sign, seen)
-  if (seen.length > 0) return { observations: [{ value: true, basis: 'declared', places }], gaps: [] }
-  const raised = sign.lettering.filter((l) => l.part === 'raised')
-  if (raised.length > 0) return judgement('another sign may carry the characters for sight', placesOf(sign, raised))
-  return nothing('The sign has no characters.')
+  const seen = sign.lettering.filter((l) => roleOf(l, sign) !== 'raised')
+  if (sign.lettering.length === 0) return nothing('The sign has no characters.')
+  const elsewhere = saidToBeRaisedOnly(sign)
+  if (elsewhere) return judgement('another sign may carry the characters for sight', [elsewhere.place])
+  const remark = seen.every((l) => l.part === 'raised') ? { remark: STANDS_IN } : {}
+  return { observations: [{ value: true, basis: 'declared', places: placesOf(sign, seen), ...remark }], gaps: [] }
 }
 
 /** At a station at least one sign is tactile; that it is this one cannot be told from the sign. */
@@ -84,19 +85,12 @@ function star({ sign }: Subject): Found {
   return { observations: [], gaps: [gap] }
 }
 
-/** How high the sign hangs: decided when nobody can bump into it, else a matter of the place. */
+/** How high the lower edge of the sign is. */
 function headroom({ sign }: Subject): Found {
-  const { panelBottomHeight } = sign.installation
-  if (isKnown(panelBottomHeight) && panelBottomHeight.value >= CLEAR_OF_HEADS)
-    return {
-      observations: [{ value: panelBottomHeight.value, basis: panelBottomHeight.basis, places: [sign.panel.place] }],
-      gaps: [],
-    }
-  return judgement('whether the sign hangs over a circulation path is seen at the place', [sign.panel.place])
+  const pointer = `${INSTALLATION_POINTER}/panelBottomHeight`
+  const ask = 'How high above the finish floor is the lower edge of the panel?'
+  return take(sign.installation.panelBottomHeight, installationPlace(sign), { pointer, ask, unit: 'mm' })
 }
-
-/** Where headroom is measured and not asked about: the Access Board guide's 80 inches, in millimetres. */
-const CLEAR_OF_HEADS = 2032
 
 const raisedOnly = (sign: Sign) =>
   sign.lettering.some((l) => l.part !== 'visual') ? undefined : 'The sign has no raised characters.'

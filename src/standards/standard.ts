@@ -48,6 +48,7 @@ export type Limit = z.infer<typeof Limit>
 /** Conditions that a row or an exception may ask for; each is decided in judge/scope.ts. */
 export const Condition = z.enum([
   'separate-visual-set',
+  'visual-set-elsewhere',
   'dual-use-characters',
   'section-straight',
   'section-not-straight',
@@ -57,6 +58,7 @@ export const Condition = z.enum([
   'at-a-door',
   'pictogram-designates-room',
   'platform-space-limited',
+  'over-circulation-path',
 ])
 
 export const Requirement = z.strictObject({
