@@ -54,19 +54,32 @@ export function loadLouis(): Louis {
   const require = createRequire(import.meta.url)
   const file = require.resolve(ENGINE_FILE)
   const tableFolder = join(dirname(file), 'tables')
-  const engine = startEngine(file, require)
-  engine.FS.mkdir(MOUNT)
-  engine.FS.mount(engine.FS.filesystems.NODEFS, { root: tableFolder }, MOUNT)
+  const source = readFileSync(file, 'utf8')
+  const start = (): EngineModule => {
+    const engine = startEngine(source, file, require)
+    engine.FS.mkdir(MOUNT)
+    engine.FS.mount(engine.FS.filesystems.NODEFS, { root: tableFolder }, MOUNT)
+    return engine
+  }
+  let engine = start()
+  const call = (entry: string, table: string, text: string): string | undefined => {
+    try {
+      return run(engine, entry, table, text)
+    } catch {
+      // Whatever it was (an abort, an exhausted stack), the engine's memory can no longer be trusted.
+      engine = start()
+      return undefined
+    }
+  }
   return {
     version: String(engine.ccall('lou_version', 'string', [], [])),
-    translate: (table, text) => run(engine, 'lou_translateString', table, text),
-    backTranslate: (table, cells) => run(engine, 'lou_backTranslateString', table, cells),
+    translate: (table, text) => call('lou_translateString', table, text),
+    backTranslate: (table, cells) => call('lou_backTranslateString', table, cells),
     digestOf: (tables) => digestOfTables(tableFolder, [DISPLAY_TABLE, ...tables]),
   }
 }
 
-function startEngine(file: string, require: NodeJS.Require): EngineModule {
-  const source = readFileSync(file, 'utf8')
+function startEngine(source: string, file: string, require: NodeJS.Require): EngineModule {
   if (!LAST_LINE.test(source)) throw new Error('The braille engine is not the expected build: its last line differs.')
   const withOptions = source.replace(LAST_LINE, 'return liblouisBuild(options);')
   const messages: string[] = []

@@ -8,6 +8,9 @@ import { TranslationError } from './translator.js'
 /** No sign is longer; the engine's time and memory grow with the text. */
 export const MAX_TEXT_CHARACTERS = 2000
 
+/** The engine looks along a run of marks by calling itself, so that a long run exhausts the stack. */
+const MARKS_IN_A_ROW = /[^\p{L}\p{N}]{30}/u
+
 const LIGATURES = /[\ufb00-\ufb06]/gu
 const BLANKS = /[\s\u0085\u200b]+/gu
 const SOFT_HYPHENS = /\u00ad/gu
@@ -30,6 +33,8 @@ export function preparePrint(text: string): string {
   const alien = NOT_PRINT.exec(prepared)?.[0]
   if (alien !== undefined)
     throw new TranslationError(`The text holds ${nameOf(alien)}, which is not a print character.`)
+  if (MARKS_IN_A_ROW.test(prepared))
+    throw new TranslationError('The text has too many marks in a row without a letter or digit.')
   return prepared
 }
 
