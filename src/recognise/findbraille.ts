@@ -1,6 +1,9 @@
 import type { Translator } from '../braille/translator.js'
-import type { Assumption, BrailleBlock, Unread } from '../sign/sign.js'
-import { readBraille } from './braille.js'
+import type { Shape } from '../drawing/drawing.js'
+import { boxesOverlap, unionOfBoxes, type Box } from '../geometry/box.js'
+import { boxOfContour } from '../geometry/curve.js'
+import { isKnown, type Assumption, type BrailleBlock, type Lettering, type Unread } from '../sign/sign.js'
+import { readBraille, type BrailleFound } from './braille.js'
 import { brailleOfText } from './brailletext.js'
 import { dotsOf, type Dot } from './dots.js'
 import type { Labelled } from './labelling.js'
@@ -15,40 +18,66 @@ export interface FoundBraille {
   dots: Dot[]
   /** All round things that may have been dots. */
   candidates: Dot[]
+  /** Round things in no block that are too small for a full stop of raised characters: not taken for characters either. */
+  specks: Dot[]
 }
+
+/** Full stops, rivets and holes are larger than this, millimetres: a dot of braille never is. */
+const LARGEST_SPECK = 2
+/** Height of what may be characters of the sign, millimetres. */
+const CHARACTER_HEIGHT = { min: 4, max: 120 }
 
 /** Parts in whose shapes braille is looked for although they were named something else: a layer of all that is raised, say. */
 const MAY_HOLD_BRAILLE: ReadonlySet<string | undefined> = new Set([undefined, 'raised', 'both', 'panel'])
 
-/** @param expected what the lettering says, as far as it was read */
+/** @param live lettering from live text, which says what the braille may repeat */
 export function findBraille(
   labelled: Labelled,
   texts: readonly LaidRun[],
-  expected: string[],
+  live: readonly Lettering[],
   translator: Translator,
 ): FoundBraille {
-  const found: FoundBraille = { blocks: [], unread: [], assumptions: [], dots: [], candidates: [] }
-  const named = labelled.shapes.filter((s) => s.named?.part === 'braille').map((s) => s.shape)
-  const others = labelled.shapes.filter((s) => MAY_HOLD_BRAILLE.has(s.named?.part)).map((s) => s.shape)
-  for (const [shapes, isNamed] of [
-    [named, true],
-    [others, false],
-  ] as const) {
-    const { dots } = dotsOf(shapes)
-    if (dots.length === 0) continue
-    const reading = readBraille(dots, { translator, expected, named: isNamed })
-    const strays = new Set(reading.strays)
-    found.candidates.push(...dots)
-    found.dots.push(...dots.filter((dot) => !strays.has(dot)))
-    found.blocks.push(...reading.blocks)
-    found.assumptions.push(...reading.assumptions)
-    found.unread.push(...reading.unread)
-    if (!isNamed && reading.blocks.length > 0) found.assumptions.push({ about: 'part', text: BY_GEOMETRY })
+  const found: FoundBraille = { blocks: [], unread: [], assumptions: [], dots: [], candidates: [], specks: [] }
+  const shapesOf = (wanted: (part: string | undefined) => boolean) =>
+    labelled.shapes.filter((s) => wanted(s.named?.part)).map((s) => s.shape)
+  const named = dotsOf(shapesOf((part) => part === 'braille')).dots
+  const others = shapesOf((part) => MAY_HOLD_BRAILLE.has(part))
+  const unnamed = dotsOf(others).dots
+  const boxes = live.flatMap(({ place }) => place.box ?? [])
+  const context = {
+    translator,
+    expected: live.flatMap(({ text }) => (isKnown(text) ? [text.value] : [])),
+    lettering: [...boxes, ...boxesOfCharacters(others, [...named, ...unnamed])],
   }
+  addReading(found, named, readBraille(named, { ...context, named: true }))
+  const byGeometry = readBraille(unnamed, { ...context, named: false })
+  addReading(found, unnamed, byGeometry)
+  if (byGeometry.blocks.length > 0) found.assumptions.push({ about: 'part', text: BY_GEOMETRY })
   if (texts.length > 0) found.blocks.push(brailleOfText(texts, translator, 'braille/0'))
   found.blocks = found.blocks.map(numbered)
   return found
 }
+
+function addReading(found: FoundBraille, dots: readonly Dot[], reading: BrailleFound): void {
+  const strays = new Set(reading.strays)
+  found.candidates.push(...dots)
+  found.dots.push(...dots.filter((dot) => !strays.has(dot)))
+  found.specks.push(...reading.strays.filter((dot) => dot.diameter <= LARGEST_SPECK))
+  found.blocks.push(...reading.blocks)
+  found.assumptions.push(...reading.assumptions)
+  found.unread.push(...reading.unread)
+}
+
+/** Boxes of contours that are as high as characters and hold no dots; braille usually stands below them. */
+function boxesOfCharacters(shapes: readonly Shape[], dots: readonly Dot[]): Box[] {
+  const all = unionOfBoxes(dots.map(({ x, y }) => ({ x, y, width: 0, height: 0 })))
+  return shapes
+    .flatMap((shape) => shape.contours.map(boxOfContour))
+    .filter(({ height }) => height >= CHARACTER_HEIGHT.min && height <= CHARACTER_HEIGHT.max)
+    .filter((box) => !all || !boxesOverlap(box, all) || !dots.some((dot) => inBox(dot, box)))
+}
+
+const inBox = ({ x, y }: Dot, b: Box) => x >= b.x && y >= b.y && x <= b.x + b.width && y <= b.y + b.height
 
 const BY_GEOMETRY = 'Dots that stand in the pattern of braille are taken for braille, though nothing names them so.'
 

@@ -15,15 +15,37 @@ export function labelParts(drawing: Drawing, mapping: PartMapping): Labelled {
   const strange = new Set(
     [...drawing.shapes, ...drawing.texts].map((e) => unknownDataPart(e.labels)).filter((s) => s !== undefined),
   )
+  const shapes = drawing.shapes.map((shape) => ({ shape, named: namedPart(shape.labels, mapping, deaf) }))
+  const texts = drawing.texts.map((text) => ({ text, named: namedPart(text.labels, mapping, deaf) }))
+  const assumptions = [...strange].map((part) => ({
+    about: 'part',
+    text: `data-part="${part}" is no part that is known here; names and geometry decided instead.`,
+  }))
+  if (!hasOnlyRaisedNames([...shapes, ...texts])) return { shapes, texts, assumptions }
   return {
-    shapes: drawing.shapes.map((shape) => ({ shape, named: namedPart(shape.labels, mapping, deaf) })),
-    texts: drawing.texts.map((text) => ({ text, named: namedPart(text.labels, mapping, deaf) })),
-    assumptions: [...strange].map((part) => ({
-      about: 'part',
-      text: `data-part="${part}" is no part that is known here; names and geometry decided instead.`,
-    })),
+    shapes: shapes.map(({ shape, named }) => ({ shape, named: forBoth(named) })),
+    texts: texts.map(({ text, named }) => ({ text, named: forBoth(named) })),
+    assumptions: [...assumptions, { about: 'part', text: ONE_SET }],
   }
 }
+
+const ONE_SET =
+  'Characters are named raised and none visual: they are taken for one set that serves touch and sight. ' +
+  'Where the visual characters are on another sign, say data-part="raised".'
+
+/** Whether names (and names alone) tell of raised characters, and nothing of characters to be read by sight. */
+function hasOnlyRaisedNames(elements: readonly { named?: NamedPart }[]): boolean {
+  const parts = elements.flatMap(({ named }) => (named ? [named] : []))
+  const raised = parts.filter(({ part }) => part === 'raised')
+  return (
+    raised.length > 0 &&
+    raised.every((n) => !n.explicit) &&
+    !parts.some(({ part }) => part === 'visual' || part === 'both')
+  )
+}
+
+const forBoth = (named: NamedPart | undefined): NamedPart | undefined =>
+  named?.part === 'raised' ? { ...named, part: 'both' } : named
 
 /**
  * Names that stand on everything, where one shape holds all others: they are names of the sign (“braille sign 12”), not of a

@@ -41,7 +41,7 @@ export interface LaidRun {
 /** Characters of a drawing that are set; a sign has some dozens. */
 const MOST_CHARACTERS = 5000
 /** Millimetres. */
-const TOLERANCE = 0.002
+const TOLERANCE = 0.0005
 const FEATURES = { liga: false, clig: false, dlig: false }
 
 /** A character on its way: the pen's place in the run's own coordinates. */

@@ -14,6 +14,8 @@ export interface NamedPart {
   part: PartName
   /** What said so, for people. */
   how: string
+  /** Whether the client said so for this purpose, rather than a name that happens to hold the word. */
+  explicit: boolean
 }
 
 /** Words that tell a part when they stand in a name. The plural is read too. Common practice of sign drawings, no source. */
@@ -53,12 +55,12 @@ export function partInName(name: string): PartName | undefined {
  */
 export function namedPart(labels: Labels, mapping: PartMapping, deaf: ReadonlySet<string>): NamedPart | undefined {
   for (const name of labels.names)
-    if (Object.hasOwn(mapping, name)) return { part: mapping[name], how: `the request maps “${name}”` }
+    if (Object.hasOwn(mapping, name)) return { part: mapping[name], how: `the request maps “${name}”`, explicit: true }
   const said = labels.dataPart?.trim().toLowerCase()
-  if (said !== undefined && isPartName(said)) return { part: said, how: `data-part="${said}"` }
+  if (said !== undefined && isPartName(said)) return { part: said, how: `data-part="${said}"`, explicit: true }
   for (const name of labels.names) {
     const part = deaf.has(name) ? undefined : partInName(name)
-    if (part) return { part, how: `the name “${name}”` }
+    if (part) return { part, how: `the name “${name}”`, explicit: false }
   }
   return undefined
 }

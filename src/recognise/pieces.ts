@@ -22,7 +22,7 @@ export interface Piece {
 }
 
 /** Millimetres. */
-const TOLERANCE = 0.005
+const TOLERANCE = 0.001
 /** Contours that are looked at as possible panels, borders and fields: the largest ones. */
 const MOST_HOLDERS = 100
 /** Share of all things on a sign that its panel holds; a title block or a cut mark may lie outside. */

@@ -1,8 +1,8 @@
 import type { Translator } from '../braille/translator.js'
-import type { Drawing } from '../drawing/drawing.js'
-import type { Contour } from '../geometry/outline.js'
+import type { Drawing, IgnoredElement } from '../drawing/drawing.js'
+import { boxOfPoints, unionOfBoxes } from '../geometry/box.js'
 import { Refusal } from '../refusal.js'
-import { isKnown, missing, type BrailleBlock, type Installation, type Sign, type Use } from '../sign/sign.js'
+import { missing, type BrailleBlock, type Installation, type Sign, type Use } from '../sign/sign.js'
 import { borderOf } from './borders.js'
 import type { Cloud, Surface } from './colours.js'
 import { withoutDots, type Dot } from './dots.js'
@@ -15,6 +15,7 @@ import { pieceOf, type Piece } from './pieces.js'
 import { doubtOfScale } from './scale.js'
 import { colouredSets, setsOfPieces, setsOfRuns } from './sets.js'
 import { sortOut } from './sorting.js'
+import { stitched } from './stitch.js'
 import { readTexts } from './texts.js'
 
 export interface RecogniseOptions {
@@ -34,10 +35,10 @@ export function recognise(drawing: Drawing, options: RecogniseOptions, translato
   const labelled = labelParts(drawing, options.part ?? {})
   const texts = readTexts(labelled)
   const live = setsOfRuns(texts.lettering)
-  const expected = live.flatMap(({ lettering: { text } }) => (isKnown(text) ? [text.value] : []))
-  const braille = findBraille(labelled, texts.braille, expected, translator)
+  const known = live.map((set) => set.lettering)
+  const braille = findBraille(labelled, texts.braille, known, translator)
 
-  const pieces = piecesOf(labelled, braille.dots, drawing)
+  const pieces = piecesOf(labelled, [...braille.dots, ...braille.specks], drawing)
   const places = texts.lettering.flatMap(({ run }) => (run.place ? [run.place] : []))
   const sorted = sortOut({ dots: braille.dots, texts: places, pieces }, drawing)
   const clouds = cloudsOf(drawing)
@@ -65,10 +66,17 @@ export function recognise(drawing: Drawing, options: RecogniseOptions, translato
     properNames: options.properNames,
     installation: nothingInstalled(),
     measured: [],
-    unread: [...braille.unread, ...texts.unread, ...outlined.unread, ...unreadOf(drawing)],
+    unread: [
+      ...braille.unread,
+      ...unreadSpecks(braille),
+      ...texts.unread,
+      ...outlined.unread,
+      ...sorted.unread,
+      ...unreadOf(drawing),
+    ],
     assumptions: [
       ...drawing.assumptions,
-      ...doubtOfScale(drawing, braille.candidates),
+      ...doubtOfScale(drawing, braille.blocks, braille.candidates),
       ...labelled.assumptions,
       ...braille.assumptions,
       ...sorted.assumptions,
@@ -87,15 +95,26 @@ export function recognise(drawing: Drawing, options: RecogniseOptions, translato
 
 /** Contours of everything that is not braille and not to be ignored. */
 function piecesOf(labelled: Labelled, dots: readonly Dot[], drawing: Drawing): Piece[] {
-  const orders = new Map<Contour, number>()
-  drawing.shapes.forEach((shape, order) => shape.contours.forEach((c) => orders.set(c, order)))
-  return labelled.shapes
+  const orders = new Map(drawing.shapes.map((shape, order) => [shape, order]))
+  const left = labelled.shapes
     .filter(({ named }) => named?.part !== 'ignore' && named?.part !== 'braille')
-    .flatMap(({ shape, named }) =>
-      withoutDots([shape], dots).flatMap((rest) =>
-        rest.contours.map((c) => pieceOf(rest, c, orders.get(c) ?? 0, named)),
-      ),
-    )
+    .flatMap(({ shape, named }) => {
+      const rest = { named, order: orders.get(shape) ?? 0 }
+      return withoutDots([shape], dots).map((remaining) => ({ shape: remaining, rest }))
+    })
+  return stitched(left).flatMap(({ shape, rest }) =>
+    shape.contours.map((c) => pieceOf(shape, c, rest.order, rest.named)),
+  )
+}
+
+/** Small round things in no block, where nothing was said of them yet. */
+function unreadSpecks({ specks, unread }: FoundBraille): Sign['unread'] {
+  const box = boxOfPoints(specks)
+  if (!box || unread.length > 0) return []
+  const why = `${specks.length === 1 ? 'A small round shape' : `${specks.length} small round shapes`} of no readable braille: a dot, or the point of a small character.`
+  return [
+    { place: { element: 'drawing', box, source: specks[0].shape.source }, why, couldBe: ['braille', 'lettering'] },
+  ]
 }
 
 const surfacesOf = (grounds: readonly Piece[]): Surface[] => {
@@ -133,10 +152,19 @@ function refuseNothingTactile(
   )
 }
 
+/** What was not understood, once for each reason. */
 function unreadOf(drawing: Drawing): Sign['unread'] {
-  return drawing.ignored
-    .filter((i) => i.couldBe.length > 0)
-    .map(({ source, why, couldBe, box }) => ({ place: { element: 'drawing', box, source }, why, couldBe }))
+  const byReason = new Map<string, IgnoredElement[]>()
+  for (const one of drawing.ignored) {
+    const reason = `${one.why} ${one.couldBe.join()}`
+    if (one.couldBe.length > 0) byReason.set(reason, [...(byReason.get(reason) ?? []), one])
+  }
+  return [...byReason.values()].map((alike) => {
+    const [{ source, why, couldBe }] = alike
+    const box = alike.every((one) => one.box) ? unionOfBoxes(alike.map((one) => one.box)) : undefined
+    const said = alike.length > 1 ? `${why} (${alike.length} elements)` : why
+    return { place: { element: 'drawing', box, source }, why: said, couldBe }
+  })
 }
 
 function ignoredOf(drawing: Drawing, labelled: Labelled): Sign['ignored'] {

@@ -1,7 +1,7 @@
 import KDBush from 'kdbush'
 import type { Drawing } from '../drawing/drawing.js'
 import type { Point } from '../geometry/point.js'
-import type { Assumption } from '../sign/sign.js'
+import { isKnown, type Assumption, type BrailleBlock } from '../sign/sign.js'
 
 /**
  * Is the scale of the drawing the one it was made at? Programs write sizes without a unit that they mean in points, or in
@@ -16,6 +16,8 @@ const TRUE_SPACING = { min: 2.2, max: 2.6 }
 const MILLIMETRES_PER_INCH = 25.4
 /** Dots that are looked at: the nearest neighbours of some tell as much as those of all. */
 const MOST_DOTS = 2000
+/** Of all distances to the nearest dot, the one that so large a share of them does not exceed: most dots have one in their cell. */
+const NEAR = 0.2
 
 interface OtherScale {
   millimetresPerUnit: number
@@ -29,9 +31,14 @@ const OTHER_SCALES: OtherScale[] = [
 ]
 
 /** The doubt about the scale, when the dots look like true braille at another common one and not at this one. */
-export function doubtOfScale({ scale }: Drawing, dots: readonly Point[]): Assumption[] {
-  if (scale.from === 'option') return []
-  const spacing = usualNeighbourDistance(dots.slice(0, MOST_DOTS))
+export function doubtOfScale(
+  { scale }: Drawing,
+  blocks: readonly BrailleBlock[],
+  dots: readonly Point[],
+): Assumption[] {
+  if (scale.from !== 'css-px') return []
+  const read = blocks.flatMap(({ dotSpacing }) => (isKnown(dotSpacing) ? [dotSpacing.value] : []))
+  const spacing = read.length > 0 ? Math.min(...read) : neighbourDistance(dots.slice(0, MOST_DOTS))
   if (spacing === undefined || isTrue(spacing)) return []
   return OTHER_SCALES.filter((other) => isTrue((spacing * other.millimetresPerUnit) / scale.millimetresPerUnit)).map(
     ({ millimetresPerUnit, name }) => {
@@ -46,14 +53,14 @@ export function doubtOfScale({ scale }: Drawing, dots: readonly Point[]): Assump
 
 const isTrue = (spacing: number) => spacing >= TRUE_SPACING.min && spacing <= TRUE_SPACING.max
 
-/** The median distance to the nearest other dot. */
-function usualNeighbourDistance(dots: readonly Point[]): number | undefined {
+/** How far apart near neighbours are: not the least distance, which two dots drawn askew may have. */
+function neighbourDistance(dots: readonly Point[]): number | undefined {
   if (dots.length < 2) return undefined
   const index = new KDBush(dots.length)
   for (const { x, y } of dots) index.add(x, y)
   index.finish()
   const distances = dots.map((dot) => nearestOther(dot, dots, index)).sort((a, b) => a - b)
-  return distances[Math.floor((distances.length - 1) / 2)]
+  return distances[Math.floor(NEAR * (distances.length - 1))]
 }
 
 /** Doubles the radius until another dot is in it. */

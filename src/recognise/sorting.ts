@@ -1,6 +1,6 @@
 import type { Drawing } from '../drawing/drawing.js'
 import { boxesOverlap } from '../geometry/box.js'
-import type { Assumption, Ignored } from '../sign/sign.js'
+import type { Assumption, Ignored, Unread } from '../sign/sign.js'
 import { ringsOf, type Ring } from './borders.js'
 import { findPanel, type FoundPanel } from './panel.js'
 import { holdersOf, holdsPiece, type Holder, type Piece, type Things } from './pieces.js'
@@ -15,6 +15,7 @@ export interface Sorted {
   /** Whatever may be a character. */
   characters: Piece[]
   assumptions: Assumption[]
+  unread: Unread[]
   ignored: Ignored[]
 }
 
@@ -39,7 +40,7 @@ export function sortOut(things: Things, drawing: Drawing): Sorted {
   const taken = new Set<Piece>(found.sheets)
   if (found.piece) taken.add(found.piece)
   const borders = bordersAmong(rings, holders, found)
-  const edges = borders.flatMap((r) => [r.outer, ...(r.inner ? [r.inner] : [])])
+  const edges = [...borders, ...rings.filter((r) => r.outer === found.piece)].flatMap(edgesOf)
   const named = pieces.filter((p) => p.named?.part === 'border' && !edges.includes(p) && !taken.has(p))
   for (const outer of named) borders.push({ outer, width: outer.shape.stroke?.width ?? 0 })
   for (const piece of [...edges, ...named]) taken.add(piece)
@@ -71,6 +72,7 @@ export function sortOut(things: Things, drawing: Drawing): Sorted {
       ...found.assumptions,
       ...remarks(borders, grounds.length - found.sheets.length - (found.piece ? 1 : 0), holes),
     ],
+    unread: frameOfPanel(rings, found),
     ignored: [
       ...outside.map((p) => ({ source: p.shape.source, why: 'It lies outside the panel.' })),
       ...holes.map((p) => ({
@@ -81,15 +83,25 @@ export function sortOut(things: Things, drawing: Drawing): Sorted {
   }
 }
 
+const edgesOf = ({ outer, inner }: Ring) => (inner ? [outer, inner] : [outer])
+
 const isGround = ({ dots, texts, pieces }: Holder) => dots > 0 || texts > 0 || pieces >= HELD_BY_A_GROUND
 
-/** Rings on the panel that hold something of the sign. The panel's own edge is none, unless it is drawn as a frame with two edges. */
+/** Rings on the panel that hold something of the sign. The panel's own edge is none. */
 function bordersAmong(rings: readonly Ring[], holders: readonly Holder[], { piece, sheets }: FoundPanel): Ring[] {
   return rings.filter((ring) => {
     const holder = holders.find((h) => h.piece === ring.outer)
-    if (ring.outer === piece) return ring.inner !== undefined
+    if (ring.outer === piece) return false
     return holder !== undefined && isGround(holder) && !sheets.includes(ring.outer)
   })
+}
+
+/** A panel that is drawn as a frame: its outer edge is the panel's, but it may be a border all the same. */
+function frameOfPanel(rings: readonly Ring[], { piece }: FoundPanel): Unread[] {
+  const frame = rings.find((ring) => ring.outer === piece && ring.inner)
+  if (!piece || !frame) return []
+  const why = `A frame of ${frame.width.toFixed(2)} mm runs round everything: taken for the edge of the panel, though it may be a border.`
+  return [{ place: { element: 'panel', box: piece.box, source: piece.shape.source }, why, couldBe: ['border'] }]
 }
 
 function isHole({ box, outline, shape }: Piece, panel: Piece | undefined): boolean {
