@@ -67,14 +67,13 @@ function latticesOf(dots: Dot[]): RankedLattice[] {
   if (dots.length < 2) return []
   const bases = basesOf(dots)
   const found: RankedLattice[] = []
-  for (const direct of [true, false]) {
-    if (!direct && found.length > 0 && dots.length > FEW_DOTS) break
-    for (const { first, second } of bases.filter((basis) => basis.direct === direct))
-      for (const [along, across] of [upright(first, second), upright(second, first)]) {
-        const lattice = latticeOf(dots, straightened(dots, along, across), across)
-        if (lattice && dots.length - lattice.outliers.length >= LEAST_EXPLAINED * dots.length)
-          found.push({ ...lattice, strangeness: strangenessOf(lattice, direct) })
-      }
+  for (const { first, second, direct } of bases) {
+    if (dots.length > FEW_DOTS && (direct ? found.some(isPlain) : found.length > 0)) break
+    for (const [along, across] of [upright(first, second), upright(second, first)]) {
+      const lattice = latticeOf(dots, straightened(dots, along, across), across)
+      if (lattice && dots.length - lattice.outliers.length >= LEAST_EXPLAINED * dots.length)
+        found.push({ ...lattice, strangeness: strangenessOf(lattice, direct) })
+    }
   }
   const fewest = Math.min(...found.map((l) => l.outliers.length))
   const best = found.filter((l) => l.outliers.length === fewest)
@@ -83,6 +82,10 @@ function latticesOf(dots: Dot[]): RankedLattice[] {
     .filter((l) => l.misfit <= misfit + AS_GOOD)
     .sort((a, b) => a.strangeness - b.strangeness || a.misfit - b.misfit)
 }
+
+/** Nothing fits better: other bases need not be tried. */
+const isPlain = (lattice: RankedLattice): boolean =>
+  lattice.strangeness === 0 && lattice.outliers.length === 0 && lattice.misfit < AS_GOOD
 
 /** How unlike usual braille a lattice lies on its drawing. Common sense, no source; only the order matters. */
 function strangenessOf(lattice: Lattice, direct: boolean): number {

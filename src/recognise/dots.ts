@@ -38,7 +38,12 @@ const MOST_HOLDERS = 32
  */
 export function dotsOf(shapes: Shape[]): { dots: Dot[]; rest: Shape[] } {
   const dots = onceEach(shapes.flatMap(candidatesOf))
-  return { dots, rest: withoutDots(shapes, brailleAmong(dots)) }
+  return {
+    dots,
+    get rest() {
+      return withoutDots(shapes, brailleAmong(dots))
+    },
+  }
 }
 
 /** The shapes without the contours of the given dots; a shape that is left with no contour is left out. */

@@ -40,8 +40,10 @@ export interface LatticePlace {
 const SAME_ROW = 0.4
 /** Farther than this from its place a dot belongs to no place. */
 const FARTHEST = 0.36
+/** With a larger share of the dots off their rows the basis is wrong. */
+const MOST_OFF_ROW = 0.2
 /** Cell pitches that are tried, in dot spacings: the widest cell over the nearest dots and the other way round, with room. */
-const PITCHES = { from: 2.25, to: 3.45, step: 0.005 } as const
+const PITCHES = { from: 2.25, to: 3.45, step: 0.02, fineStep: 0.004 } as const
 /** Sharpness of the pitch's tally. */
 const PITCH_WIDTH = 0.12
 /** Differences up to this many columns ahead and this long show the pitch. */
@@ -66,6 +68,8 @@ export function latticeOf(dots: readonly Dot[], along: Point, across: Point): La
   const outliers: Lattice['outliers'] = []
   const misfits: number[] = []
   const rows = rowsOf(places)
+  const offRow = rows.reduce((n, line) => n + line.members.filter((m) => Math.abs(m.off) > FARTHEST).length, 0)
+  if (offRow > MOST_OFF_ROW * dots.length) return undefined
   const columns = rows.map((line) =>
     heapsAlong(line.members.filter((m) => Math.abs(m.off) <= FARTHEST).map((m) => m.a)),
   )
@@ -185,15 +189,22 @@ function pitchOf(lines: number[][]): number | undefined {
         const difference = columns[j] - columns[i]
         if (difference > 1 + SAME_ROW / 2 && difference < LONGEST_DIFFERENCE) differences.push(difference)
       }
+  if (differences.length === 0) return undefined
+  const { from, to, step, fineStep } = PITCHES
+  const rough = bestPitch(differences, from, to, step)
+  return rough === undefined ? undefined : bestPitch(differences, rough - step, rough + step, fineStep)
+}
+
+function bestPitch(differences: number[], from: number, to: number, step: number): number | undefined {
   let best: number | undefined
   let most = 0
-  for (let pitch: number = PITCHES.from; pitch <= PITCHES.to; pitch += PITCHES.step) {
+  for (let pitch = from; pitch <= to; pitch += step) {
     let tally = 0
     for (const difference of differences) {
       const cells = Math.max(1, Math.round(difference / pitch))
       const over = difference - cells * pitch
       const off = Math.min(Math.abs(over), Math.abs(over - 1), Math.abs(over + 1))
-      tally += Math.max(0, 1 - off / PITCH_WIDTH) / cells
+      if (off < PITCH_WIDTH) tally += (1 - off / PITCH_WIDTH) / cells
     }
     if (tally > most) {
       most = tally
