@@ -1,7 +1,7 @@
-import { contains, distanceToPoint } from './polyline.js'
 import { boxOfPoints, type Box } from './box.js'
 import type { Polyline } from './outline.js'
 import type { Point } from './point.js'
+import { contains, distanceToPoint } from './polyline.js'
 
 /** Distances of many points from outlines, in millimetres, with a bound on the work. */
 
@@ -15,15 +15,15 @@ const boxDistance = (box: Box, { x, y }: Point): number =>
   Math.hypot(Math.max(box.x - x, 0, x - box.x - box.width), Math.max(box.y - y, 0, y - box.y - box.height))
 
 /**
- * The point of `points` that is nearest to the filled outlines (even-odd), and its distance from them: 0 for a point inside the
- * fill. Undefined when there are no points or no outlines.
- * @throws {RangeError} when more than `mostWork` point-edge pairs would have to be looked at.
+ * The point of `points` that is nearest to the filled outlines (even-odd), and its distance from them: 0 for a point inside
+ * the fill. Undefined when there are no points or no outlines; `too-much` when more than `mostWork` pairs of a point and
+ * an edge would have to be looked at.
  */
 export function nearestTo(
   outlines: readonly Polyline[],
   points: readonly Point[],
   mostWork: number,
-): NearestPoint | undefined {
+): NearestPoint | 'too-much' | undefined {
   const box = boxOfPoints(outlines.flat())
   if (!box) return undefined
   const edges = outlines.reduce((n, polyline) => n + polyline.length, 0)
@@ -33,7 +33,7 @@ export function nearestTo(
   for (const { point, bound } of ordered) {
     if (best && bound >= best.distance) break
     work += edges
-    if (work > mostWork) throw new RangeError('too many points and edges')
+    if (work > mostWork) return 'too-much'
     const inside = bound === 0 && contains(outlines, point, 'evenodd')
     const distance = inside ? 0 : distanceToPoint(outlines, point)
     if (!best || distance < best.distance) best = { distance, point }

@@ -1,58 +1,131 @@
-import { nearestTo } from '../geometry/dots.js'
 import type { Box } from '../geometry/box.js'
-import type { Point } from '../geometry/point.js'
-import { isKnown, type Border, type Place, type Sign } from '../sign/sign.js'
-import { gapOf, nothing, pointerOf } from './facts.js'
-import type { Found } from './quantity.js'
-import { corners } from './frame.js'
+import { nearestTo } from '../geometry/dots.js'
+import type { Polyline } from '../geometry/outline.js'
+import { contains, distanceBetween } from '../geometry/polyline.js'
+import { isKnown, type Basis, type Border, type Lettering, type Place, type Sign } from '../sign/sign.js'
+import { eachBlock } from './braille.js'
+import { clearanceOf, tooMuch, unplaced } from './dots.js'
+import { gapOf, join, nothing, pointerOf } from './facts.js'
+import { corners, frameOf, linesOf } from './frame.js'
+import { letteringIn, noLettering } from './lettering.js'
+import type { Found, Quantities, Subject } from './quantity.js'
 
-/** Distances from raised borders. A border is drawn contours, or the frame of a box as thick as its width. */
+/**
+ * Distances from raised borders. A border is drawn contours, or the frame of a box as thick as its width.
+ *
+ * Datum: from the edge of the dots' bases (2010 ADA Standards 703.3.2) or of the raised outlines (703.2.7) to the nearest edge of the
+ * border. Of described characters only the left end and the height are known: that may show a fault, never its absence.
+ */
+
+const NO_BORDER = 'The sign has no raised border.'
+
+interface Outlined {
+  outlines: Polyline[]
+  basis: Basis
+  place: Place
+}
 
 /** The borders that are raised, and what keeps others from being told. */
-export function raisedBorders(sign: Sign): { borders: Border[]; unsure: Found } {
-  const borders: Border[] = []
+function raisedBorders(sign: Sign): { borders: Outlined[]; unsure: Found } {
+  const borders: Outlined[] = []
   const unsure: Found = { observations: [], gaps: [] }
   sign.borders.forEach((border, n) => {
     const { raised, width, outlines, place } = border
+    const pointer = (key: string) => pointerOf(place, 'borders', n, key)
     if (!isKnown(raised)) {
-      unsure.gaps.push(
-        gapOf(raised, place, {
-          pointer: pointerOf(place, 'borders', n, 'raised'),
-          ask: 'Is the border raised?',
-          choices: ['true', 'false'],
-        }),
-      )
+      const ask = { pointer: pointer('raised'), ask: 'Is the border raised?', choices: ['true', 'false'] }
+      unsure.gaps.push(gapOf(raised, place, ask))
     } else if (raised.value && outlines.length === 0 && !isKnown(width)) {
-      unsure.gaps.push(
-        gapOf(width, place, {
-          pointer: pointerOf(place, 'borders', n, 'width'),
-          ask: 'How wide is the border?',
-          unit: 'mm',
-        }),
-      )
-    } else if (raised.value) borders.push(border)
+      const ask = { pointer: pointer('width'), ask: 'How wide is the border?', unit: 'mm' as const }
+      unsure.gaps.push(gapOf(width, place, ask))
+    } else if (raised.value) borders.push(outlined(border))
   })
-  return {
-    borders,
-    unsure: borders.length + unsure.gaps.length > 0 ? unsure : nothing('The sign has no raised border.'),
-  }
+  return { borders, unsure: borders.length + unsure.gaps.length > 0 ? unsure : nothing(NO_BORDER) }
 }
 
+const outlined = ({ outlines, box, width, place }: Border): Outlined =>
+  outlines.length > 0
+    ? { outlines, basis: 'drawn', place }
+    : { outlines: frameOutlines(box, isKnown(width) ? width.value : 0), basis: 'declared', place }
+
 /** The outer and the inner edge of a box's frame. An inner edge that is left with no room is none. */
-function frameOutlines(box: Box, width: number): Point[][] {
+function frameOutlines(box: Box, width: number): Polyline[] {
   const inner = { x: box.x + width, y: box.y + width, width: box.width - 2 * width, height: box.height - 2 * width }
   return inner.width > 0 && inner.height > 0 ? [corners(box), corners(inner)] : [corners(box)]
 }
 
-/**
- * The least distance of points, each with a radius round it, from one border.
- * @throws {RangeError} when there is too much to compare.
- */
-export function clearOfBorder(border: Border, points: Point[], radius: number, place: Place, mostWork: number): Found {
-  const drawn = border.outlines.length > 0
-  const outlines = drawn ? border.outlines : frameOutlines(border.box, isKnown(border.width) ? border.width.value : 0)
-  const nearest = nearestTo(outlines, points, mostWork)
-  if (!nearest) return { observations: [], gaps: [] }
-  const value = Math.max(0, nearest.distance - radius)
-  return { observations: [{ value, basis: drawn ? 'drawn' : 'declared', places: [place, border.place] }], gaps: [] }
+function brailleToBorder(subject: Subject): Found {
+  const { borders, unsure } = raisedBorders(subject.sign)
+  if (borders.length === 0) return unsure
+  const found = eachBlock(
+    (block, n) =>
+      unplaced(block, n) ??
+      join(
+        borders.map(({ outlines, basis, place }) => clearanceOf(block, outlines, basis, place)),
+        NO_BORDER,
+      ),
+  )(subject)
+  return join([found, unsure], NO_BORDER)
+}
+
+/** Edges of characters and border taken together; more are not measured. */
+const MOST_EDGES = 200_000
+
+/** From drawn characters to a border; 0 where a character stands on it. */
+function fromOutlines(characters: Polyline[], border: Outlined, place: Place): Found {
+  const edges = [...characters, ...border.outlines].reduce((n, polyline) => n + polyline.length, 0)
+  if (edges > MOST_EDGES) return tooMuch(place)
+  const on = characters.some(([corner]) => corner && contains(border.outlines, corner, 'evenodd'))
+  const value = on ? 0 : distanceBetween(characters, border.outlines).distance
+  return { observations: [{ value, basis: 'drawn', places: [place, border.place] }], gaps: [] }
+}
+
+const WIDTH_NOT_KNOWN =
+  'the width of the characters is not in the description, so their distance from the border is known at the left end only'
+
+/** From the left end of described characters to the borders, and what stays open at the right. */
+function fromLeftEnd(lettering: Lettering, borders: Outlined[], sign: Sign): Found {
+  const ends = linesOf(lettering, frameOf(sign)).flatMap((line) =>
+    line ? [line.top, line.bottom].map((y) => ({ x: line.left, y })) : [],
+  )
+  const known = borders.map(({ outlines, basis, place }): Found => {
+    const nearest = nearestTo(outlines, ends, MOST_EDGES)
+    if (nearest === 'too-much') return tooMuch(lettering.place)
+    if (!nearest) return { observations: [], gaps: [] }
+    return { observations: [{ value: nearest.distance, basis, places: [lettering.place, place] }], gaps: [] }
+  })
+  const ask = { pointer: '/drawing', ask: 'What does the sign look like, at true scale?' }
+  const gap = gapOf({ unknown: 'missing-fact', why: WIDTH_NOT_KNOWN }, lettering.place, ask)
+  return join([...known, { observations: [], gaps: [gap] }], NO_BORDER)
+}
+
+function charactersToBorder(subject: Subject): Found {
+  const { borders, unsure } = raisedBorders(subject.sign)
+  if (borders.length === 0) return unsure
+  const found = letteringIn(subject).map(({ lettering }): Found => {
+    const outlines = lettering.lines.flatMap((line) => line.outlines)
+    if (outlines.length === 0) return fromLeftEnd(lettering, borders, subject.sign)
+    return join(
+      borders.map((border) => fromOutlines(outlines, border, lettering.place)),
+      NO_BORDER,
+    )
+  })
+  return join(found.length > 0 ? [...found, unsure] : [], noLettering(subject))
+}
+
+export const BORDER: Quantities = {
+  'braille.borderClearance': {
+    unit: 'mm',
+    method: 'From the edge of the dots to the nearest edge of a raised border.',
+    couldBe: ['border', 'braille'],
+    doubt: 'more',
+    take: brailleToBorder,
+  },
+  'raised.borderClearance': {
+    unit: 'mm',
+    method: 'From the edge of the raised characters to the nearest edge of a raised border.',
+    couldBe: ['border', 'lettering'],
+    doubt: 'more',
+    take: charactersToBorder,
+  },
 }

@@ -1,5 +1,6 @@
 import type { Translator } from '../braille/translator.js'
 import type { MeasuredQuantity, Sign, Unread } from '../sign/sign.js'
+import { BORDER } from './border.js'
 import { BRAILLE } from './braille.js'
 import { BRAILLE_READING } from './braille-reading.js'
 import { CLEARANCE } from './clearance.js'
@@ -18,6 +19,7 @@ import { VISUAL_HEIGHT } from './visual-height.js'
 
 /** Every quantity that a row may ask for, by name. */
 export const QUANTITIES: Quantities = {
+  ...BORDER,
   ...BRAILLE,
   ...BRAILLE_READING,
   ...CLEARANCE,

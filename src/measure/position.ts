@@ -1,6 +1,7 @@
 import { TranslationError } from '../braille/translator.js'
 import { isKnown, type BrailleBlock, type Lettering } from '../sign/sign.js'
 import { eachBlock } from './braille.js'
+import { unplaced } from './dots.js'
 import { raisedLettering } from './clearance.js'
 import { basisOf, gapOf, nothing, pointerOf } from './facts.js'
 import { extentOfBlock, frameOf, isDrawn, linesOf, type Extent, type Frame } from './frame.js'
@@ -48,20 +49,7 @@ function positionOf(block: BrailleBlock, n: number, subject: Subject): Found {
   const frame = frameOf(subject.sign)
   const lettering = repeatedBy(n, subject)
   const extent = extentOfBlock(block, frame)
-  if (!extent) {
-    const baseline = block.lines[0]?.baseline
-    const unknown =
-      baseline && !isKnown(baseline)
-        ? baseline
-        : { unknown: 'missing-fact' as const, why: 'the place of the braille is not given' }
-    const pointer = pointerOf(block.place, 'braille', n, 'origin')
-    return {
-      observations: [],
-      gaps: [
-        gapOf(unknown, block.place, { pointer, ask: 'Where is the centre of dot 1 of the first cell?', unit: 'mm' }),
-      ],
-    }
-  }
+  if (!extent) return unplaced(block, n) ?? nothing('The braille has no dots.')
   const text = spanOf(lettering, frame)
   if (!text) {
     const at = raisedLettering(subject.sign).find((l) => lettering.includes(l.lettering))
