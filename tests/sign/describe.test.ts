@@ -21,15 +21,10 @@ describe('a described sign', () => {
 
   it('has a missing fact for everything that is not given', () => {
     const sign = signOf({ lettering: [{}], braille: [{}], pictograms: [{}] })
-    const facts = [
-      ...Object.values(sign.panel),
-      ...Object.values(sign.lettering[0] ?? {}),
-      ...Object.values(sign.braille[0] ?? {}),
-      ...Object.values(sign.pictograms[0] ?? {}),
-      ...Object.values(sign.installation),
-    ].filter(
-      (fact): fact is object => typeof fact === 'object' && fact !== null && ('value' in fact || 'unknown' in fact),
-    )
+    const holders: object[] = [sign.panel, ...sign.lettering, ...sign.braille, ...sign.pictograms, sign.installation]
+    const facts = holders
+      .flatMap((holder): unknown[] => Object.values(holder))
+      .filter((fact) => typeof fact === 'object' && fact !== null && ('value' in fact || 'unknown' in fact)) as object[]
     expect(facts.length).toBeGreaterThan(25)
     expect(facts.filter((fact) => 'value' in fact)).toEqual([])
     expect(facts.every((fact) => 'unknown' in fact && fact.unknown === 'missing-fact')).toBe(true)
