@@ -1,4 +1,3 @@
-import { BRAILLE_CODES } from '../sign/sign.js'
 import { letterRuns, wordsOfNames } from './casings.js'
 import { gradesOf, readingOf } from './compare.js'
 import { CAPITAL } from './passages.js'
@@ -32,43 +31,40 @@ const SENTENCE_END = /[.!?]["'\u201d\u2019)]*$/u
  * @param properNames names and acronyms, in any case, each of one word or more; undefined when nobody said.
  */
 export function judgeCapitals(cells: string, translator: Translator, properNames?: readonly string[]): CapitalsVerdict {
-  if (!cells.includes(CAPITAL)) return { verdict: 'none', words: [], remark: 'The braille has no capital sign.' }
-  const code = (gradesOf(cells, translator) ?? BRAILLE_CODES)[0] ?? 'ueb-contracted'
-  const text = readingOf(cells, code, translator)
-  if (text === undefined) {
-    return {
-      verdict: 'unreadable',
-      words: [],
-      remark: 'The braille was not read, so its capital signs cannot be placed.',
-    }
-  }
+  if (!cells.includes(CAPITAL)) return NONE
+  const readings = (gradesOf(cells, translator) ?? []).map((code) => readingOf(cells, code, translator) ?? '')
+  const [verdict, ...others] = readings.map((text) => judgeText(text, properNames))
+  if (verdict === undefined) return unreadable('The braille was not read, so its capital signs cannot be placed.')
+  const differing = others.some((other) => other.verdict !== verdict.verdict)
+  return differing
+    ? unreadable(
+        `The braille can be read as ${listed(readings)}, and its capital signs are judged differently in each.`,
+      )
+    : verdict
+}
+
+const NONE: CapitalsVerdict = { verdict: 'none', words: [], remark: 'The braille has no capital sign.' }
+
+const unreadable = (remark: string): CapitalsVerdict => ({ verdict: 'unreadable', words: [], remark })
+
+function judgeText(text: string, properNames: readonly string[] | undefined): CapitalsVerdict {
   const words = wordsWithCapitals(text)
-  if (words.all.length === 0) return { verdict: 'none', words: [], remark: 'The braille has no capital sign.' }
+  if (words.all.length === 0) return NONE
   if (words.open.length === 0) {
-    return {
-      verdict: 'allowed',
-      words: [],
-      remark: 'Capital signs stand only before single letters or the first word of a sentence.',
-    }
+    const remark = 'Capital signs stand only before single letters or the first word of a sentence.'
+    return { verdict: 'allowed', words: [], remark }
   }
   if (properNames === undefined) {
-    return {
-      verdict: 'needs-names',
-      words: words.open,
-      remark: `Capital signs before ${listed(words.open)} are allowed only for names, initials and acronyms; the sign does not say which words are.`,
-    }
+    const remark = `Capital signs before ${listed(words.open)} are allowed only for names, initials and acronyms; the sign does not say which words are.`
+    return { verdict: 'needs-names', words: words.open, remark }
   }
   const names = wordsOfNames(properNames)
-  const wrong = words.open.filter(
-    (word) => !names.has(word.toLowerCase().replaceAll('\u2019', "'")) && !names.has(withoutOwnership(word)),
-  )
-  if (wrong.length === 0)
+  const wrong = words.open.filter((word) => !names.has(plain(word)) && !names.has(plain(word).replace(/'s$/u, '')))
+  if (wrong.length === 0) {
     return { verdict: 'allowed', words: [], remark: 'Every word with a capital sign is a listed name or acronym.' }
-  return {
-    verdict: 'wrong',
-    words: wrong,
-    remark: `Capital signs before ${listed(wrong)}, which ${wrong.length === 1 ? 'is no' : 'are no'} listed name or acronym.`,
   }
+  const remark = `Capital signs before ${listed(wrong)}, which ${wrong.length === 1 ? 'is no' : 'are no'} listed name or acronym.`
+  return { verdict: 'wrong', words: wrong, remark }
 }
 
 /** Words with a capital; `open` are those that only a list of names can settle. */
@@ -97,6 +93,6 @@ function startsSentence(tokens: string[], index: number): boolean {
 /** One capital at the front: a word in capitals throughout is no ordinary first word. */
 const isCapitalised = (word: string): boolean => word.slice(1) === word.slice(1).toLowerCase()
 
-const withoutOwnership = (word: string): string => word.toLowerCase().replace(/['\u2019]s$/u, '')
+const plain = (word: string): string => word.toLowerCase().replaceAll('\u2019', "'")
 
 const listed = (words: string[]): string => words.map((word) => `“${word}”`).join(', ')

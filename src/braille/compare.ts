@@ -45,8 +45,13 @@ function firstMatch(
   for (const option of options) {
     const words = option.split(' ')
     if (words.length !== found.length) continue
-    const casings = found.map((word, index) => matchWord(word, words[index] ?? '', code, translator))
-    if (!casings.includes(undefined)) return casings.join(' ')
+    const casings: string[] = []
+    for (const [index, word] of found.entries()) {
+      const casing = matchWord(word, words[index] ?? '', code, translator)
+      if (casing === undefined) break
+      casings.push(casing)
+    }
+    if (casings.length === found.length) return casings.join(' ')
   }
   return undefined
 }

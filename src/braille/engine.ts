@@ -15,6 +15,7 @@ const CAPITALS = /\p{Lu}[^\p{Ll}]*\p{Lu}/u
 const BETWEEN_NUMBERS = /(?<=\p{N}) (?=\p{N})/u
 const MAX_CELLS = 4000
 const MAX_REMEMBERED = 5000
+const MAX_REMEMBERED_LENGTH = 200
 
 /**
  * What the engine must get right before it is trusted. The strings are ours; the cells follow The Rules of Unified
@@ -114,6 +115,7 @@ function readBack(
 function remember<T>(answer: (input: string, code: BrailleCode) => T): (input: string, code: BrailleCode) => T {
   const known = new Map<string, T>()
   return (input, code) => {
+    if (input.length > MAX_REMEMBERED_LENGTH) return answer(input, code)
     const key = `${code} ${input}`
     const before = known.get(key)
     if (before !== undefined || known.has(key)) return before as T
