@@ -31,6 +31,7 @@ export class Cascade {
   private readonly byClass = new Map<string, Matcher[]>()
   private readonly byType = new Map<string, Matcher[]>()
   private readonly others: Matcher[] = []
+  private readonly ruleCount: number
   private steps = 0
 
   /** @throws {Refusal} `too-complex` for style sheets beyond the limits. */
@@ -38,6 +39,7 @@ export class Cascade {
     const { rules, gaps } = readSheets(document.styleElements)
     this.gaps = gaps
     rules.forEach((rule, order) => this.index(rule, order))
+    this.ruleCount = rules.length
   }
 
   /** Declared values by property, the winning ones only. The text of a value is as written. */
@@ -69,6 +71,7 @@ export class Cascade {
   }
 
   private matching(element: Element): Matcher[] {
+    if (this.ruleCount === 0) return NO_MATCHERS
     const candidates = new Set([
       ...this.others,
       ...(this.byType.get(element.name) ?? []),
@@ -123,6 +126,8 @@ export class Cascade {
     }
   }
 }
+
+const NO_MATCHERS: Matcher[] = []
 
 interface Matcher {
   rule: Rule

@@ -1,4 +1,4 @@
-import { determinant, multiply, translation, type Matrix } from '../geometry/matrix.js'
+import { determinant, IDENTITY, multiply, translation, type Matrix } from '../geometry/matrix.js'
 import type { Declared } from './cascade.js'
 import { clipOf } from './clip.js'
 import { ANYTHING, Barrier } from './collector.js'
@@ -29,11 +29,11 @@ export function enter(scene: Scene, element: Element, parent: Context): Context 
     scene.collector.ignore(sourceAt(element, parent), 'Its transform cannot be read.', ANYTHING)
     return undefined
   }
-  here.matrix = multiply(parent.matrix, own)
+  if (own !== IDENTITY) here.matrix = multiply(parent.matrix, own)
   if (determinant(here.matrix) === 0) return undefined
   here.opacity = parent.opacity * (parseOpacity(declared.get('opacity')) ?? 1)
   here.labels = labelsOf(element, parent.labels)
-  applyEffects(scene, element, declared, here)
+  if (declared.size > 0) applyEffects(scene, element, declared, here)
   return here
 }
 
@@ -46,22 +46,23 @@ function styleOf(scene: Scene, element: Element, declared: Declared, parent: Con
   return space === undefined ? style : { ...style, preserveSpace: space === 'preserve' }
 }
 
-/** CSS properties that move an element and are not worked out. */
+/** CSS properties that move an element and are not worked out, with the values that do not move it. */
 const OTHER_MOVES = ['rotate', 'scale', 'translate', 'offset-path', 'transform-box', 'zoom']
+const NO_MOVE = /^(none|view-box|1|normal)$/
 
+/** The map from the element's user space to its parent's; undefined when it cannot be read. */
 function ownTransform(element: Element, declared: Declared, lengths: LengthContext): Matrix | undefined {
-  if (
-    OTHER_MOVES.some(
-      (name) => declared.has(name) && !/^(none|view-box|1|normal)$/.test(declared.get(name)?.trim() ?? ''),
-    )
-  )
-    return undefined
+  for (const name of OTHER_MOVES) {
+    const written = declared.get(name)
+    if (written !== undefined && !NO_MOVE.test(written.trim())) return undefined
+  }
   const property = declared.get('transform')
   const attribute = element.attributes.get('transform')
+  if (property === undefined && attribute === undefined) return IDENTITY
   const list =
     property !== undefined ? parseTransform(property, 'property') : parseTransform(attribute ?? '', 'attribute')
   const origin = declared.get('transform-origin')
-  if (!list || origin === undefined || (property ?? attribute) === undefined) return list
+  if (!list || origin === undefined) return list
   if (/%|[a-z]{4}/i.test(origin)) return undefined
   const [x, y = 0] = [parseLengths(origin, 'x', lengths)[0], parseLengths(origin, 'y', lengths)[1]]
   return x === undefined ? undefined : multiply(translation(x, y), multiply(list, translation(-x, -y)))
@@ -69,7 +70,10 @@ function ownTransform(element: Element, declared: Declared, lengths: LengthConte
 
 /** Clips that are worked out join the others; everything else that hides or changes what is inside becomes a barrier. */
 function applyEffects(scene: Scene, element: Element, declared: Declared, here: Context): void {
-  const isSet = (property: string) => !/^(none|normal|)$/.test(declared.get(property)?.trim() ?? '')
+  const isSet = (property: string) => {
+    const written = declared.get(property)
+    return written !== undefined && !/^\s*(none|normal)?\s*$/.test(written)
+  }
   const put = (why: string) => (here.barrier ??= new Barrier(sourceAt(element, here), why))
   if (isSet('mask') || isSet('mask-image')) put('It is drawn through a mask, which is not worked out.')
   if (isSet('filter')) put('It is drawn through a filter, which is not worked out.')

@@ -20,15 +20,17 @@ const STEP = 1.2
 const NORMAL = 400
 const BOLD = 700
 
-/** A size in user units; undefined when it is absent or not understood. */
-export function parseFontSize(text: string | undefined, parent: number, lengths: LengthContext): number | undefined {
+/** A size in user units, `lengths` being those of the parent; undefined when it is absent or not understood. */
+export function parseFontSize(text: string | undefined, lengths: LengthContext): number | undefined {
   const written = text?.trim().toLowerCase()
   if (written === undefined || written === 'inherit') return undefined
   if (Object.hasOwn(SIZE_KEYWORDS, written)) return SIZE_KEYWORDS[written] * MEDIUM
-  if (written === 'larger') return parent * STEP
-  if (written === 'smaller') return parent / STEP
+  if (written === 'larger') return lengths.fontSize * STEP
+  if (written === 'smaller') return lengths.fontSize / STEP
   const percent = /^([^%]{1,30})%$/.exec(written)
-  const size = percent ? ((parseNumber(percent[1]) ?? NaN) / 100) * parent : parseLength(written, 'y', lengths)
+  const size = percent
+    ? ((parseNumber(percent[1]) ?? NaN) / 100) * lengths.fontSize
+    : parseLength(written, 'y', lengths)
   return size !== undefined && Number.isFinite(size) && size >= 0 ? size : undefined
 }
 

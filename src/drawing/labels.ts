@@ -14,19 +14,27 @@ export const NO_LABELS: Labels = { names: [] }
 
 /** The element's own names before those of the element that it is painted in. */
 export function labelsOf(element: Element, parent: Labels): Labels {
-  const { attributes } = element
-  const title = element.children.find((child) => isElement(child) && child.name === 'title' && isSvg(child))
-  const own = [
-    attributes.get('id') ?? '',
-    ...classesOf(element),
-    ...NAME_ATTRIBUTES.map((name) => attributes.get(name) ?? ''),
-    title !== undefined && isElement(title) ? ownText(title) : '',
-  ]
-    .map(cut)
-    .filter((name) => name !== '')
-  const dataPart = attributes.get('data-part')
+  const own = ownNames(element)
+  const dataPart = element.attributes.get('data-part')
   if (own.length === 0 && dataPart === undefined) return parent
   const names = [...own, ...parent.names].slice(0, NAMES_PER_SHAPE)
   const part = dataPart === undefined ? parent.dataPart : cut(dataPart)
   return part === undefined ? { names } : { dataPart: part, names }
+}
+
+function ownNames(element: Element): string[] {
+  const { attributes, children } = element
+  const names: string[] = []
+  const add = (name: string | undefined) => {
+    const short = name === undefined ? '' : cut(name)
+    if (short !== '') names.push(short)
+  }
+  if (attributes.size > 0) {
+    add(attributes.get('id'))
+    if (attributes.has('class')) classesOf(element).forEach(add)
+    for (const name of NAME_ATTRIBUTES) add(attributes.get(name))
+  }
+  const title = children.length === 0 ? undefined : children.find((c) => isElement(c) && c.name === 'title' && isSvg(c))
+  if (title !== undefined && isElement(title)) add(ownText(title))
+  return names
 }

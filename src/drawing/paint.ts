@@ -33,21 +33,30 @@ export function fillOf(style: Style, opacity: number, find: Find): Painted<Paint
 export function strokeOf(style: Style, opacity: number, matrix: Matrix, find: Find): Painted<Stroke> | undefined {
   const painted = resolve(style.stroke, style, style.strokeOpacity * opacity, find)
   if (!painted) return undefined
-  const { numbers } = parseNumbers(style.strokeDasharray.slice(0, LONGEST_PAINT).replace(/[a-z%]+/gi, ' '))
   const stroke: Stroke = {
     ...painted.paint,
     width: style.strokeWidth * meanScale(matrix),
     linecap: style.strokeLinecap,
     linejoin: style.strokeLinejoin,
-    dashed: numbers.some((n) => n > 0) && numbers.every((n) => n >= 0),
+    dashed: isDashed(style.strokeDasharray),
   }
   return { ...painted, paint: stroke }
 }
 
+const REFERENCE = /^url\(\s*(?:"([^"]*)"|'([^']*)'|([^)'"]*))\s*\)\s*(.*)$/s
+
+/** SVG 1.1, 11.4: a list with a negative number is an error, one of zeros a solid line. */
+function isDashed(written: string): boolean {
+  if (written === 'none') return false
+  const { numbers } = parseNumbers(written.slice(0, LONGEST_PAINT).replace(/[a-z%]+/gi, ' '))
+  return numbers.some((n) => n > 0) && numbers.every((n) => n >= 0)
+}
+
 function resolve(written: string, style: Style, opacity: number, find: Find): Painted<Paint> | undefined {
+  if (written === 'none') return undefined
   if (written.length > LONGEST_PAINT) return opacity > 0 ? unresolved(written, opacity, undefined) : undefined
   const text = written.trim()
-  const reference = /^url\(\s*(?:"([^"]*)"|'([^']*)'|([^)'"]*))\s*\)\s*(.*)$/s.exec(text)
+  const reference = text.startsWith('url(') ? REFERENCE.exec(text) : undefined
   if (!reference) return solid(text, written, style, opacity)
   const target = (reference[1] ?? reference[2] ?? reference[3]).trim()
   const server = find(target)

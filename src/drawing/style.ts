@@ -74,79 +74,88 @@ export function parseOpacity(text: string | undefined): number | undefined {
   return value === undefined ? undefined : Math.min(1, Math.max(0, percent ? value / 100 : value))
 }
 
-/**
- * The style of an element from what is declared for it and from its parent's style. A value that is not understood leaves
- * the inherited one, as CSS drops what it cannot read; paints are kept as written, to be understood when they are used.
- */
-export function computeStyle(declared: Declared, parent: Style, lengths: Omit<LengthContext, 'fontSize'>): Style {
-  const shorthand = declared.has('font') ? parseFontShorthand(declared.get('font') ?? '') : undefined
-  const fontSizeText = declared.get('font-size') ?? shorthand?.size
-  const fontSize =
-    parseFontSize(fontSizeText, parent.fontSize, { ...lengths, fontSize: parent.fontSize }) ?? parent.fontSize
-  const own: LengthContext = { ...lengths, fontSize }
-
-  /** `read` gives undefined for what it does not understand. */
-  function value<K extends keyof Style>(
-    property: string,
-    key: K,
-    read: (text: string) => Style[K] | undefined,
-  ): Style[K] {
-    const text = declared.get(property)?.trim()
-    if (text === undefined || text === 'inherit' || text === 'unset') return parent[key]
-    if (text === 'initial') return INITIAL_STYLE[key]
-    return read(text) ?? parent[key]
-  }
-  const text = (written: string): string => written
-  const oneOf =
-    <T extends string>(...words: T[]) =>
-    (written: string): T | undefined =>
-      words.find((word) => word === written)
-  const spacing = (written: string) => (written === 'normal' ? 0 : parseLength(written, 'x', own))
-  const width = (written: string) => atLeastZero(parseLength(written, 'diagonal', own))
-  const rule = oneOf('nonzero', 'evenodd')
-  const marker = declared.get('marker')
-  const markerAt = (property: string, key: 'markerStart' | 'markerMid' | 'markerEnd') =>
-    declared.has(property) || marker === undefined ? value(property, key, text) : value('marker', key, text)
-
-  return {
-    color: value('color', 'color', (written) => (/^currentcolor$/i.test(written) ? undefined : written)),
-    fill: value('fill', 'fill', text),
-    fillOpacity: value('fill-opacity', 'fillOpacity', parseOpacity),
-    fillRule: value('fill-rule', 'fillRule', rule),
-    clipRule: value('clip-rule', 'clipRule', rule),
-    stroke: value('stroke', 'stroke', text),
-    strokeOpacity: value('stroke-opacity', 'strokeOpacity', parseOpacity),
-    strokeWidth: value('stroke-width', 'strokeWidth', width),
-    strokeLinecap: value('stroke-linecap', 'strokeLinecap', oneOf('butt', 'round', 'square')),
-    strokeLinejoin: value('stroke-linejoin', 'strokeLinejoin', joinOf),
-    strokeDasharray: value('stroke-dasharray', 'strokeDasharray', text),
-    visible: value('visibility', 'visible', (written) =>
-      written === 'visible' ? true : /^(hidden|collapse)$/.test(written) ? false : undefined,
-    ),
-    markerStart: markerAt('marker-start', 'markerStart'),
-    markerMid: markerAt('marker-mid', 'markerMid'),
-    markerEnd: markerAt('marker-end', 'markerEnd'),
-    fontFamily: declared.has('font-family')
-      ? value('font-family', 'fontFamily', text)
-      : (shorthand?.family ?? parent.fontFamily),
-    fontSize,
-    fontStyle: declared.has('font-style')
-      ? value('font-style', 'fontStyle', text)
-      : (shorthand?.style ?? parent.fontStyle),
-    fontWeight: parseFontWeight(declared.get('font-weight') ?? shorthand?.weight, parent.fontWeight),
-    letterSpacing: value('letter-spacing', 'letterSpacing', spacing),
-    wordSpacing: value('word-spacing', 'wordSpacing', spacing),
-    textAnchor: value('text-anchor', 'textAnchor', oneOf('start', 'middle', 'end')),
-    writingMode: value('writing-mode', 'writingMode', text),
-    direction: value('direction', 'direction', text),
-    preserveSpace: value('white-space', 'preserveSpace', (written) => /^(pre|pre-wrap|break-spaces)$/.test(written)),
-  }
-}
-
 const atLeastZero = (value: number | undefined): number | undefined =>
   value !== undefined && value >= 0 ? value : undefined
 
 const joinOf = (written: string): Style['strokeLinejoin'] | undefined => {
   if (written === 'round' || written === 'bevel') return written
   return /^(miter|miter-clip|arcs)$/.test(written) ? 'miter' : undefined
+}
+
+const VISIBILITY: ReadonlyMap<string, boolean> = new Map([
+  ['visible', true],
+  ['hidden', false],
+  ['collapse', false],
+])
+
+/** What a property does to a style; `lengths` are those of the element itself. Undefined values are not understood. */
+type Setter = (style: Style, written: string, lengths: LengthContext) => void
+
+/** A setter that reads a value, and leaves the inherited one when it cannot. */
+const setter =
+  <K extends keyof Style>(key: K, read: (written: string, lengths: LengthContext) => Style[K] | undefined): Setter =>
+  (style, written, lengths) => {
+    if (written === 'inherit' || written === 'unset') return
+    style[key] = (written === 'initial' ? INITIAL_STYLE[key] : read(written, lengths)) ?? style[key]
+  }
+
+const asWritten = (written: string): string => written
+const oneOf =
+  <T extends string>(...words: T[]) =>
+  (written: string): T | undefined =>
+    words.find((word) => word === written)
+const spacing = (written: string, lengths: LengthContext) =>
+  written === 'normal' ? 0 : parseLength(written, 'x', lengths)
+const fillRule = oneOf('nonzero', 'evenodd')
+
+const SETTERS: ReadonlyMap<string, Setter> = new Map<string, Setter>([
+  ['color', setter('color', (written) => (/^currentcolor$/i.test(written) ? undefined : written))],
+  ['fill', setter('fill', asWritten)],
+  ['fill-opacity', setter('fillOpacity', parseOpacity)],
+  ['fill-rule', setter('fillRule', fillRule)],
+  ['clip-rule', setter('clipRule', fillRule)],
+  ['stroke', setter('stroke', asWritten)],
+  ['stroke-opacity', setter('strokeOpacity', parseOpacity)],
+  ['stroke-width', setter('strokeWidth', (written, lengths) => atLeastZero(parseLength(written, 'diagonal', lengths)))],
+  ['stroke-linecap', setter('strokeLinecap', oneOf('butt', 'round', 'square'))],
+  ['stroke-linejoin', setter('strokeLinejoin', joinOf)],
+  ['stroke-dasharray', setter('strokeDasharray', asWritten)],
+  ['visibility', setter('visible', (written) => VISIBILITY.get(written))],
+  ['marker-start', setter('markerStart', asWritten)],
+  ['marker-mid', setter('markerMid', asWritten)],
+  ['marker-end', setter('markerEnd', asWritten)],
+  ['font-family', setter('fontFamily', asWritten)],
+  ['font-style', setter('fontStyle', asWritten)],
+  ['letter-spacing', setter('letterSpacing', spacing)],
+  ['word-spacing', setter('wordSpacing', spacing)],
+  ['text-anchor', setter('textAnchor', oneOf('start', 'middle', 'end'))],
+  ['writing-mode', setter('writingMode', asWritten)],
+  ['direction', setter('direction', asWritten)],
+  ['white-space', setter('preserveSpace', (written) => /^(pre|pre-wrap|break-spaces)$/.test(written))],
+])
+
+/**
+ * The style of an element from what is declared for it and from its parent's style. A value that is not understood leaves
+ * the inherited one, as CSS drops what it cannot read; paints are kept as written, to be understood when they are used.
+ */
+export function computeStyle(declared: Declared, parent: Style, viewport: Omit<LengthContext, 'fontSize'>): Style {
+  const style = { ...parent }
+  setFont(style, declared, parent, viewport)
+  const marker = declared.get('marker')?.trim()
+  if (marker !== undefined) style.markerStart = style.markerMid = style.markerEnd = marker
+  const lengths: LengthContext = { ...viewport, fontSize: style.fontSize }
+  for (const [property, written] of declared) SETTERS.get(property)?.(style, written.trim(), lengths)
+  return style
+}
+
+/** The shorthand first, so that the single properties win over it. The family and the style come with the others. */
+function setFont(style: Style, declared: Declared, parent: Style, viewport: Omit<LengthContext, 'fontSize'>): void {
+  const shorthand = declared.has('font') ? parseFontShorthand(declared.get('font') ?? '') : undefined
+  if (shorthand) {
+    style.fontFamily = shorthand.family
+    style.fontStyle = shorthand.style
+  }
+  const size = declared.get('font-size') ?? shorthand?.size
+  style.fontSize = parseFontSize(size, { ...viewport, fontSize: parent.fontSize }) ?? parent.fontSize
+  style.fontWeight = parseFontWeight(declared.get('font-weight') ?? shorthand?.weight, parent.fontWeight)
 }
