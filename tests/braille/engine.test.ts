@@ -38,7 +38,10 @@ describe('loading the engine', () => {
   })
 })
 
-/** Outside source: the texts are ours, the cells as liblouis 3.38 writes them (the release that mended these defects of 3.2). */
+/**
+ * Outside source: the Rules, 6.5.2 (a small letter a to j after a number has the grade 1 sign; in a passage all letters are written small); the
+ * texts with ABC and HIJ are those of liblouis issue 1323, which reports the defect. The room texts are invented.
+ */
 describe('defects of the engine that are guarded against', () => {
   it.each([
     ['ROOM 204B WEST WING', '⠠⠠⠠⠗⠕⠕⠍⠀⠼⠃⠚⠙⠰⠃⠀⠺⠑⠌⠀⠺⠬⠠⠄'],
@@ -64,7 +67,7 @@ describe('defects of the engine that are guarded against', () => {
   it('neighbouring numbers stay numbers of their own', () => expect(g2('rooms 204 206')).toBe('⠗⠕⠕⠍⠎⠀⠼⠃⠚⠙⠀⠼⠃⠚⠋'))
 })
 
-/** Outside source: the strings and cells of a published comparison of liblouis releases by the engine's own back-translation defects. */
+/** Invented texts; their cells follow the Rules: 6.1 and 6.5 (numbers and letters), 8.3 (capital letter), 10.4 (ing), 10.9 (first). */
 describe('reading back what the engine misreads', () => {
   it.each([
     ['⠼⠃⠚⠙⠠⠁', '204A'],
