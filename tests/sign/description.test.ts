@@ -7,9 +7,9 @@ import { faultsOf, nearest } from '../../src/sign/faults.js'
 function faults(json: object): Record<string, string> {
   const parsed = SignDescription.safeParse({ use: 'permanent-room', ...json })
   if (parsed.success) return {}
-  return Object.fromEntries(
-    faultsOf(parsed.error, SignDescription, '/sign').map(({ pointer, detail }) => [pointer, detail]),
-  )
+  const found: Record<string, string> = {}
+  for (const { pointer, detail } of faultsOf(parsed.error, SignDescription, '/sign')) found[pointer ?? ''] = detail
+  return found
 }
 
 describe('the schema of a description', () => {
