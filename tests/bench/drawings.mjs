@@ -48,18 +48,23 @@ export function signOfBytes(bytes) {
   return HEAD(width, 60 + row * 44) + parts.join('') + '</svg>'
 }
 
-/** A field of `count` dots on one braille lattice. */
+/** A field of `count` dots on one braille lattice, a path for each line of cells. */
 export function fieldOfDots(count) {
   const perLine = Math.ceil(Math.sqrt(count / 4))
-  const all = [1, 2, 3, 4, 5, 6]
   const parts = []
   let left = count
   for (let line = 0; left > 0; line++) {
+    const dots = []
     for (let column = 0; column < perLine && left > 0; column++) {
-      const dots = all.filter((d) => (line * 7 + column * 5 + d * 3) % 3 !== 0).slice(0, Math.min(4, left))
-      left -= dots.length
-      parts.push(cell(5 + column * 6.9, 5 + line * 10.1, dots))
+      const raised = [1, 2, 3, 4, 5, 6].filter((d) => (line * 7 + column * 5 + d * 3) % 3 !== 0).slice(0, Math.min(4, left))
+      left -= raised.length
+      for (const d of raised) {
+        const x = 5 + column * 6.9 + (d > 3 ? 2.4 : 0)
+        const y = 5 + line * 10.1 + ((d - 1) % 3) * 2.4
+        dots.push(`M${(x - 0.775).toFixed(3)},${y.toFixed(2)}a.775,.775 0 1 0 1.55,0a.775,.775 0 1 0-1.55,0z`)
+      }
     }
+    parts.push(`<path d="${dots.join('')}"/>`)
   }
   const side = Math.ceil(perLine * 10.1) + 20
   return HEAD(side, side) + '<g id="braille">' + parts.join('') + '</g></svg>'

@@ -7,8 +7,9 @@ import { readFileSync } from 'node:fs'
 import { optimize } from 'svgo'
 import { createTranslator } from '../../dist/braille/engine.js'
 import { check } from '../../dist/check.js'
-import { CheckRequest } from '../../dist/service/requests.js'
+import { CheckRequest } from '../../dist/service/check-request.js'
 import { buildService } from '../../dist/service/service.js'
+import { DEFAULT_SETTINGS } from '../../dist/service/settings.js'
 import { fieldOfDots, signOfBytes } from './drawings.mjs'
 import { row, timeInTurns } from './measure.mjs'
 
@@ -37,14 +38,10 @@ lines.push(row('the same / resvg tree', whole.check.median / whole.resvg.median,
 // 2. Growth with the number of dots: time for n dots over time for 1,000, against n / 1,000.
 const counts = quick ? [1_000, 10_000] : [1_000, 10_000, 100_000]
 const fields = Object.fromEntries(counts.map((n) => [n, Buffer.from(fieldOfDots(n))]))
-const { LIMITS } = await import('../../dist/drawing/limits.js')
-const { readDrawing } = await import('../../dist/drawing/read.js')
-const { recognise } = await import('../../dist/recognise/recognise.js')
 const growth = {}
 for (const n of counts) {
-  // Above the service's own limits of size the bench reads with wider ones; the code is the same.
-  const wide = { ...LIMITS, bytes: Infinity, elements: Infinity }
-  const t = await timeInTurns({ run: () => recognise(readDrawing(fields[n], {}, wide), options, translator) }, { rounds: n > 50_000 ? 3 : 7, warmup: 2 })
+  const question = { drawing: fields[n], standards, options }
+  const t = await timeInTurns({ run: () => check(question, translator) }, { rounds: n > 50_000 ? 3 : 7, warmup: 2 })
   growth[n] = t.run.median
 }
 for (const n of counts.slice(1)) {
@@ -72,7 +69,7 @@ empty.setValidatorCompiler(validatorCompiler)
 empty.setSerializerCompiler(serializerCompiler)
 empty.post('/v1/checks', { schema: { body: CheckRequest } }, async () => '')
 await empty.listen({ port: 0, host: '127.0.0.1' })
-const service = await buildService({ logLevel: 'silent', translator, workerFile: new URL('../../dist/service/worker.js', import.meta.url) })
+const service = await buildService({ ...DEFAULT_SETTINGS, logLevel: 'silent' }, { translator })
 await service.listen({ port: 0, host: '127.0.0.1' })
 const at = (app) => `http://127.0.0.1:${app.server.address().port}`
 const rates = { empty: [], check: [] }
