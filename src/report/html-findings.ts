@@ -3,7 +3,7 @@ import { code, isolated, markup, NOTHING, type Content, type Html } from './html
 import type { Numbered } from './numbering.js'
 import { placeWords } from './place-words.js'
 import type { Report } from './schema.js'
-import { FORCE_WORDS, REASON_WORDS, STAGE_WORDS } from './words.js'
+import { FORCE_WORDS, STAGE_WORDS } from './words.js'
 
 /** The parts of the page that list findings: what is wrong, what is undecided, what passed. */
 
@@ -85,6 +85,15 @@ function where({ where, whereTotal }: Finding): Html {
   </ul>`
 }
 
+/** What decides where there is nothing to measure. */
+const DECIDED_BY: Record<NonNullable<Finding['reason']>, string> = {
+  'missing-fact': 'Add the fact to the request.',
+  'within-uncertainty': 'Measure it with less uncertainty, or move it away from the limit.',
+  'needs-judgement': 'Have a person judge it.',
+  unreadable: 'Say in the request what the drawing does not say in a way that can be read.',
+  'limit-reached': 'Ask for less at once.',
+}
+
 /** What is undecided and what would decide it, as a form to print and fill in. */
 export function undecidedSection(report: Report, undecided: readonly Numbered[]): Html {
   if (undecided.length === 0) return markup`<p>Nothing is left undecided.</p>`
@@ -96,10 +105,8 @@ export function undecidedSection(report: Report, undecided: readonly Numbered[])
           ${numberMark(number, true)} ${finding.clause}
           ${finding.title}${finding.force === 'shall' ? '' : ` (${FORCE_WORDS[finding.force]})`}
         </th>
-        <td>
-          ${finding.reason ? markup`<span class="undetermined">? ${REASON_WORDS[finding.reason]}</span>. ` : NOTHING}${isolated(finding.message)}
-        </td>
-        <td>${how.get(finding.requirement) ?? 'Add what is missing to the request, or have a person judge it.'}</td>
+        <td>${isolated(finding.message)}</td>
+        <td>${how.get(finding.requirement) ?? (finding.reason ? DECIDED_BY[finding.reason] : '')}</td>
         <td>${finding.limit.printed}</td>
         <td><span class="hidden">To be filled in</span><span class="blank"></span></td>
       </tr>`,

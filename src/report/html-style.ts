@@ -36,13 +36,14 @@ dd ul{margin:0;padding-left:1.1rem}
 figure{margin:0;border:1px solid var(--rule);background:#fff;padding:.5rem}
 figure svg{display:block;max-width:100%;height:auto;margin:0 auto}
 figcaption{color:#4a5563;padding:.5rem}
-.scroll{overflow-x:auto}
+.scroll{position:relative;overflow-x:auto}
 table{border-collapse:collapse;width:100%;margin:0 0 1rem}
 caption{text-align:left;color:var(--quiet);padding:.25rem 0 .5rem}
 th,td{border:1px solid var(--rule);padding:.45rem .6rem;text-align:left;vertical-align:top}
 thead th{background:var(--wash)}
 tbody th{font-weight:600}
 tr{break-inside:avoid}
+#undecided td:nth-child(2){min-width:16rem}
 .blank{display:block;min-width:7rem;height:1.6em;border-bottom:1px solid var(--ink)}
 .cells{font-size:1.6rem;line-height:1.3;letter-spacing:.05em}
 code{font-size:.9em}

@@ -1,8 +1,9 @@
 import type { Judgement, Reason } from '../judge/finding.js'
 import { missing } from '../sign/sign.js'
 import { write, type Ends, type Written } from './numbers.js'
-import { decidingEnds, worstValue } from './observed.js'
-import { notationFor, wordsFor } from './quantities.js'
+import { decidingEnds, isMethod, worstValue } from './observed.js'
+import { choices, lowerFirst, sentence } from './sentences.js'
+import { kindWords, notationFor, wordsFor } from './quantities.js'
 
 /** The sentences of a finding, made from its typed data only: one function for each kind of limit and each reason. */
 
@@ -69,11 +70,11 @@ function allowed({ min, max }: Written, ends: Ends): string {
 function kind(judgement: Judgement): string {
   const { name, plural } = wordsFor(judgement.requirement.quantity)
   const value = judgement.decisive[0]?.value ?? judgement.measurement?.observations[0]?.value
-  const list = choices(judgement.limit.pass ?? [])
+  const list = choices((judgement.limit.pass ?? []).map(kindWords))
   const be = plural ? 'are' : 'is'
   return judgement.verdict === 'fail'
-    ? `The ${name} ${be} ${String(value)}; allowed is ${list}.`
-    : `The ${name} ${be} ${String(value)}, which is allowed.`
+    ? `The ${name} ${be} ${kindWords(String(value))}; allowed is ${list}.`
+    : `The ${name} ${be} ${kindWords(String(value))}, which is allowed.`
 }
 
 function yes(judgement: Judgement): string {
@@ -96,7 +97,11 @@ function splitNote(judgement: Judgement): string {
 }
 
 function remarks(judgement: Judgement): string {
-  const told = new Set(judgement.decisive.map((o) => o.remark).filter((r): r is string => r !== undefined && r !== ''))
+  const told = new Set(
+    judgement.decisive
+      .map((o) => (isMethod(o) ? undefined : o.remark))
+      .filter((r): r is string => r !== undefined && r !== ''),
+  )
   return [...told].slice(0, MOST_TOLD).map(sentence).join(' ')
 }
 
@@ -122,7 +127,9 @@ function undetermined(judgement: Judgement): string {
   const value = judgement.decisive[0]?.value
   const { name } = wordsFor(judgement.requirement.quantity)
   const seen =
-    value === undefined || typeof value === 'boolean' ? judgement.requirement.text : `the ${name} is ${String(value)}`
+    value === undefined || typeof value === 'boolean'
+      ? judgement.requirement.text
+      : `the ${name} is ${kindWords(String(value))}`
   return joined([lead, lowerFirst(sentence(seen)), remarks(judgement)])
 }
 
@@ -148,20 +155,4 @@ function reasonsOf({ gaps, requirement }: Judgement): string {
   return joined([...told.slice(0, MOST_TOLD), more > 0 ? `And ${more} more.` : ''])
 }
 
-/** "a, b or c". */
-export function choices(list: string[]): string {
-  if (list.length < 2) return list.join('')
-  return `${list.slice(0, -1).join(', ')} or ${list[list.length - 1]}`
-}
-
 const joined = (parts: string[]): string => parts.filter((part) => part !== '').join(' ')
-
-const lowerFirst = (text: string): string => (/^[A-Z][a-z ]/.test(text) ? text[0].toLowerCase() + text.slice(1) : text)
-
-/** One sentence: a capital first and a full stop last. */
-export function sentence(text: string): string {
-  const trimmed = text.trim()
-  if (trimmed === '') return ''
-  const first = trimmed[0].toUpperCase() + trimmed.slice(1)
-  return /[.!?…]["'’”)]?$/.test(first) ? first : `${first}.`
-}

@@ -8,6 +8,9 @@ export const MILLIMETRES_PER_INCH = 25.4
 /** Decimals that a report keeps in its JSON numbers: enough for every comparison, without the noise of float64. */
 const KEPT_DECIMALS = 9
 const MOST_DECIMALS = 6
+/** Ends are shown exactly if this many decimals do: 1/32 inch takes five, in inches and in millimetres. */
+const MOST_EXACT_DECIMALS = 5
+const EXACT = 1e-9
 
 export interface Ends {
   min?: number
@@ -30,42 +33,49 @@ export function fixed(value: number, decimals: number): string {
 const side = (value: number, { min, max }: Ends): number =>
   min !== undefined && value < min ? -1 : max !== undefined && value > max ? 1 : 0
 
-const roundedEnds = ({ min, max }: Ends, decimals: number): Ends => ({
-  min: min === undefined ? undefined : Number(min.toFixed(decimals)),
-  max: max === undefined ? undefined : Number(max.toFixed(decimals)),
+const mapped = ({ min, max }: Ends, change: (end: number) => number): Ends => ({
+  min: min === undefined ? undefined : change(min),
+  max: max === undefined ? undefined : change(max),
 })
 
+/** An end as it is shown: exactly, where that takes few decimals, else with at least as many as the value. */
+function shownEnd(end: number, decimals: number, least: number): string {
+  for (let exact = least; exact <= MOST_EXACT_DECIMALS; exact++) {
+    const text = fixed(end, exact)
+    if (Math.abs(Number(text) - end) < EXACT) return text
+  }
+  return fixed(end, Math.max(decimals, least))
+}
+
 /**
- * The fewest decimals, from `least` up, with which `value` is seen on its side of the limit.
+ * The fewest decimals, from `least` up, with which `value` is seen on its side of the limit as it is shown.
  * @param outside whether the text says that the value is outside its limit; a value that passed within the arithmetic
- *   noise of a drawing is then shown as equal to the end.
+ *   noise of a drawing is then shown as equal to the end, or with `least` decimals where no number of them does that.
+ * @param endLeast the fewest decimals of the ends
  */
-export function decimalsFor(value: number, ends: Ends, outside: boolean, least: number): number {
+export function decimalsFor(value: number, ends: Ends, outside: boolean, least: number, endLeast = least): number {
   for (let decimals = least; decimals <= MOST_DECIMALS; decimals++) {
-    const seen = side(Number(value.toFixed(decimals)), roundedEnds(ends, decimals))
+    const shown = mapped(ends, (end) => Number(shownEnd(end, decimals, endLeast)))
+    const seen = side(Number(value.toFixed(decimals)), shown)
     if (outside ? seen !== 0 && seen === side(value, ends) : seen === 0) return decimals
   }
   return outside ? MOST_DECIMALS : least
 }
 
-const scaled = ({ min, max }: Ends, factor: number): Ends => ({
-  min: min === undefined ? undefined : min * factor,
-  max: max === undefined ? undefined : max * factor,
-})
-
 /** How numbers of a quantity are written: lengths in mm and inches, shares in percent, others as a plain factor. */
 export type Notation = 'length' | 'percent' | 'to-one' | 'times'
 
-const FORMS: Record<Exclude<Notation, 'length'>, { factor: number; least: number; write: (n: string) => string }> = {
-  percent: { factor: 100, least: 1, write: (n) => `${n} %` },
-  'to-one': { factor: 1, least: 2, write: (n) => `${n}:1` },
-  times: { factor: 1, least: 2, write: (n) => `${n} times` },
+const FORMS: Record<Exclude<Notation, 'length'>, { factor: number; least: number; form: (n: string) => string }> = {
+  percent: { factor: 100, least: 1, form: (n) => `${n} %` },
+  'to-one': { factor: 1, least: 2, form: (n) => `${n}:1` },
+  times: { factor: 1, least: 2, form: (n) => `${n} times` },
 }
 
-const LEAST_DECIMALS_MM = 2
-const LEAST_DECIMALS_IN = 3
+/** Large lengths are shown with one decimal less. */
+const LARGE_MM = 100
+const leastDecimals = (millimetres: number) => (Math.abs(millimetres) < LARGE_MM ? { mm: 2, in: 3 } : { mm: 1, in: 2 })
 
-/** A value and its limit, both written with the same digits. */
+/** A value and its limit, with digits that fit each other. */
 export interface Written {
   value: string
   min?: string
@@ -81,29 +91,28 @@ export interface Written {
  */
 export function write(value: number, ends: Ends, notation: Notation, outside: boolean): Written {
   if (notation === 'length') return writeLength(value, ends, outside)
-  const { factor, least, write: form } = FORMS[notation]
-  const shown = scaled(ends, factor)
-  const decimals = decimalsFor(value * factor, shown, outside, least)
-  return {
-    value: form(fixed(value * factor, decimals)),
-    min: shown.min === undefined ? undefined : form(fixed(shown.min, decimals)),
-    max: shown.max === undefined ? undefined : form(fixed(shown.max, decimals)),
-  }
+  const { factor, least, form } = FORMS[notation]
+  const shown = mapped(ends, (end) => end * factor)
+  const decimals = decimalsFor(value * factor, shown, outside, least, 0)
+  const end = (of: number | undefined) => (of === undefined ? undefined : form(shownEnd(of, decimals, 0)))
+  return { value: form(fixed(value * factor, decimals)), min: end(shown.min), max: end(shown.max) }
 }
 
 function writeLength(value: number, ends: Ends, outside: boolean): Written {
-  const inches = value / MILLIMETRES_PER_INCH
-  const endsInches = scaled(ends, 1 / MILLIMETRES_PER_INCH)
-  const mm = decimalsFor(value, ends, outside, LEAST_DECIMALS_MM)
-  const inch = decimalsFor(inches, endsInches, outside, LEAST_DECIMALS_IN)
-  const both = (length: number) => `${fixed(length, mm)} mm (${fixed(length / MILLIMETRES_PER_INCH, inch)} in)`
+  const least = leastDecimals(value)
+  const inches = (length: number) => length / MILLIMETRES_PER_INCH
+  const mm = decimalsFor(value, ends, outside, least.mm)
+  const inch = decimalsFor(inches(value), mapped(ends, inches), outside, least.in)
+  const end = (of: number | undefined) =>
+    of === undefined ? undefined : `${shownEnd(of, mm, least.mm)} mm (${shownEnd(inches(of), inch, least.in)} in)`
   const where = side(value, ends)
-  const end = where < 0 ? ends.min : ends.max
+  const crossed = where < 0 ? ends.min : ends.max
+  const excess = where === 0 || crossed === undefined ? undefined : Math.abs(value - crossed)
   return {
-    value: both(value),
-    min: ends.min === undefined ? undefined : both(ends.min),
-    max: ends.max === undefined ? undefined : both(ends.max),
-    excess: where === 0 || end === undefined ? undefined : `${fixed(Math.abs(value - end), mm)} mm`,
+    value: `${fixed(value, mm)} mm (${fixed(inches(value), inch)} in)`,
+    min: end(ends.min),
+    max: end(ends.max),
+    excess: excess === undefined ? undefined : `${fixed(excess, Math.max(mm, least.mm))} mm`,
   }
 }
 

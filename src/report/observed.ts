@@ -1,6 +1,8 @@
+import { ARITHMETIC_NOISE, noiseOf } from '../judge/compare.js'
 import type { Judgement } from '../judge/finding.js'
-import type { Observation } from '../measure/measurement.js'
+import type { Measurement, Observation } from '../measure/measurement.js'
 import type { Measured } from './finding-schema.js'
+import { sentence } from './sentences.js'
 import { kept, MILLIMETRES_PER_INCH, type Ends } from './numbers.js'
 
 /** What a judgement's observations say together: the mean, the extremes, the worst single value. */
@@ -56,11 +58,29 @@ export function measured(judgement: Judgement): Measured | null {
     uncertainty: kept(chief.uncertainty),
     basis: chief.basis,
     instrument: chief.instrument ?? null,
-    method: measurement.method,
+    method: howIn(measurement, chief),
   }
 }
 
 function extreme(values: (number | undefined)[], pick: (a: number, b: number) => number): number | undefined {
   const known = values.filter(isNumber)
   return known.length === 0 ? undefined : known.reduce((a, b) => pick(a, b))
+}
+
+/**
+ * Whether a remark tells how a value was got. What is said of a drawn number does; what is said of a kind, of a yes or no
+ * or of something declared belongs to the finding itself.
+ */
+export const isMethod = (o: Observation): boolean => o.basis === 'drawn' && isNumber(o.value)
+
+const NOISE = `Up to ${ARITHMETIC_NOISE} mm of arithmetic noise in drawn lengths is allowed at each limit.`
+
+function howIn({ method, unit }: Measurement, chief: Observation): string {
+  const own = isMethod(chief) && chief.remark !== undefined ? chief.remark : ''
+  const exact: Observation = { ...chief, basis: 'declared' }
+  const noise = noiseOf(chief, unit) > noiseOf(exact, unit) ? NOISE : ''
+  return [method, own, noise]
+    .filter((part) => part !== '')
+    .map(sentence)
+    .join(' ')
 }

@@ -68,3 +68,15 @@ export function wordsFor(quantity: string): QuantityWords {
 /** How numbers of a quantity are written, given the unit it is measured in. */
 export const notationFor = (quantity: string, unit: string): Notation =>
   unit === 'mm' ? 'length' : (wordsFor(quantity).notation ?? 'percent')
+
+const KINDS: Record<string, string> = {
+  latch: 'on the latch side of the door',
+  hinge: 'on the hinge side of the door',
+  'inactive-leaf': 'on the inactive leaf',
+  'right-of-double-doors': 'to the right of double doors',
+  'nearest-adjacent-wall': 'on the nearest adjacent wall',
+  'on-door-push-side': 'on the push side of the door',
+}
+
+/** The words for a kind of an enumeration; most are words already. */
+export const kindWords = (kind: string): string => KINDS[kind] ?? kind

@@ -1,8 +1,8 @@
 import type { Judgement } from '../judge/finding.js'
 import type { Remedy } from './finding-schema.js'
-import { choices, sentence } from './messages.js'
+import { choices, sentence } from './sentences.js'
 import { fixed, kept, MILLIMETRES_PER_INCH, type Ends } from './numbers.js'
-import { notationFor, wordsFor } from './quantities.js'
+import { kindWords, notationFor, wordsFor } from './quantities.js'
 import { aimIn, inwards, windowFor } from './window.js'
 
 /** What to change: the one quantity of a failed row, and to what. */
@@ -26,6 +26,9 @@ const DEEDS: Record<string, string> = {
   'pictogram.descriptor': 'Put raised characters with braille directly below the field of the pictogram.',
 }
 
+/** Quantities whose kinds are places of the sign. */
+const MOVED = new Set(['installation.side'])
+
 /**
  * The remedy of a failed judgement; null for any other verdict.
  * @param all every judgement of the check: the remedy of one row must not break another on the same quantity
@@ -37,8 +40,9 @@ export function remedyFor(judgement: Judgement, all: readonly Judgement[]): Reme
   if (unit === 'mm' || unit === 'ratio') return numeric(judgement, windowFor(judgement, all), unit)
   const empty = { quantity, min: null, max: null, aim: null, unit }
   if (unit === 'kind') {
-    const expected = choices(judgement.limit.pass ?? [])
-    return { ...empty, expected, text: DEEDS[quantity] ?? `Change the ${wordsFor(quantity).name} to ${expected}.` }
+    const expected = choices((judgement.limit.pass ?? []).map(kindWords))
+    const text = DEEDS[quantity] ?? `Change the ${wordsFor(quantity).name} to ${expected}.`
+    return { ...empty, expected, text: MOVED.has(quantity) ? `Mount the sign ${expected}.` : text }
   }
   const expected = expectedOf(judgement)
   const deed = DEEDS[quantity] ?? `Change the sign so that this holds: ${sentence(judgement.requirement.text)}`
@@ -79,12 +83,13 @@ function lengths(window: Ends): string {
   const inches = (end: number | undefined) => (end === undefined ? undefined : end / MILLIMETRES_PER_INCH)
   const mm = inwards(window, MM_DECIMALS)
   const inch = inwards({ min: inches(window.min), max: inches(window.max) }, IN_DECIMALS)
-  return `${range(mm, ' mm')}; ${range(inch, ' in')}`
+  const bound = window.max === undefined ? 'at least ' : window.min === undefined ? 'at most ' : ''
+  return `${bound}${span(mm)} mm or ${span(inch)} in`
 }
 
-function range({ min, max }: { min?: string; max?: string }, unit: string): string {
-  if (min !== undefined && max !== undefined) return min === max ? `${min}${unit}` : `${min} to ${max}${unit}`
-  return min === undefined ? `at most ${max}${unit}` : `at least ${min}${unit}`
+function span({ min, max }: { min?: string; max?: string }): string {
+  if (min === undefined || max === undefined) return min ?? max ?? ''
+  return min === max ? min : `${min} to ${max}`
 }
 
 const trimmed = (value: number): string => String(Number(value.toFixed(6)))
@@ -99,7 +104,8 @@ function ratios(judgement: Judgement, aim: number, window: Ends): string {
   const { of } = wordsFor(quantity)
   const whole = wholeOf(judgement)
   const inMillimetres = whole === undefined ? '' : `, which is ${fixed(aim * whole, MM_DECIMALS)} mm here`
-  const ends = range(inwards({ min: scaled(window.min), max: scaled(window.max) }, 0), unit)
+  const bound = window.max === undefined ? 'at least ' : window.min === undefined ? 'at most ' : ''
+  const ends = `${bound}${span(inwards({ min: scaled(window.min), max: scaled(window.max) }, 0))}${unit}`
   return `${trimmed(aim * factor)}${unit}${of ? ` ${of}` : ''} (${ends})${inMillimetres}`
 }
 

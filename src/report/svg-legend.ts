@@ -14,7 +14,7 @@ export interface LegendEntry {
 /** Mean width of a character as a share of the text size, on the wide side, so that lines stay within the sheet. */
 const CHARACTER = 0.51
 const LINE = 1.4
-const INDENT = 4
+const INDENT = 4.6
 const COLUMN_GAP = 2
 
 /** Lines of at most `most` characters, broken at blanks; a word that is longer is broken anywhere. */

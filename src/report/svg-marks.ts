@@ -26,7 +26,10 @@ export interface Frame {
   undecided: number[]
 }
 
-/** The places of all findings, equal places together, in the order of the numbers. */
+/**
+ * The places of all findings, equal places together, in the order of the numbers. Advice that is undecided is in the legend
+ * only: it would hide what decides.
+ */
 export function framesFor(failing: readonly Numbered[], undecided: readonly Numbered[]): Frame[] {
   const frames = new Map<string, Frame>()
   const add = ({ number, finding }: Numbered, list: 'failing' | 'undecided') => {
@@ -39,7 +42,7 @@ export function framesFor(failing: readonly Numbered[], undecided: readonly Numb
     }
   }
   for (const item of failing) add(item, 'failing')
-  for (const item of undecided) add(item, 'undecided')
+  for (const item of undecided) if (item.finding.force === 'shall') add(item, 'undecided')
   return [...frames.values()]
 }
 

@@ -2,6 +2,7 @@ import { boxOfPoints, unionOfBoxes, type Box } from '../geometry/box.js'
 import { isKnown, type Sign } from '../sign/sign.js'
 import { legendMarkup, type LegendEntry } from './svg-legend.js'
 import { coordinate as n, escaped } from './markup.js'
+import { fixed } from './numbers.js'
 import { numbered, type Numbered } from './numbering.js'
 import { reportBox } from './place.js'
 import type { ReportBox } from './place-schema.js'
@@ -79,7 +80,7 @@ function headingMarkup(report: Report, pad: number, size: number): { markup: str
   const { width, height } = report.reading.panel
   const panel =
     width !== null && height !== null
-      ? `Panel ${n(width)} × ${n(height)} mm, drawn at true scale. `
+      ? `Panel ${fixed(width, 1)} × ${fixed(height, 1)} mm, drawn at true scale. `
       : 'Drawn at true scale. '
   const standards = report.standards.map((s) => `${s.id}, revision ${s.revision}`).join('; ')
   const line = (text: string, y: number, attributes: string) =>

@@ -27,12 +27,13 @@ export function reportText(report: Report): string {
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 
-/** Lines with a hanging label. */
-function block(label: string, text: string, indent = 0): string[] {
-  const lead = ' '.repeat(indent) + (label === '' ? '' : label.padEnd(LABEL))
+/** Lines of text, the first behind `lead` and the others under it. */
+function block(lead: string, text: string): string[] {
   const rest = ' '.repeat(lead.length)
   return wrapped(plain(text), COLUMNS - lead.length).map((line, i) => (i === 0 ? lead : rest) + line)
 }
+
+const labelled = (label: string, text: string): string[] => block(`   ${label.padEnd(LABEL)}`, text)
 
 const forceNote = (finding: Finding): string => (finding.force === 'shall' ? '' : ` (${FORCE_WORDS[finding.force]})`)
 
@@ -40,15 +41,14 @@ function failure({ number, finding }: Numbered): string[] {
   return [
     '',
     ...block('', `${number}. ${finding.clause} ${finding.title}${forceNote(finding)}: FAILS`),
-    ...block('found', finding.message, 3),
-    ...block('allowed', finding.limit.printed, 3),
-    ...(finding.remedy ? block('change', finding.remedy.text, 3) : []),
+    ...labelled('found', finding.message),
+    ...labelled('allowed', finding.limit.printed),
+    ...(finding.remedy ? labelled('change', finding.remedy.text) : []),
   ]
 }
 
 const open = ({ number, finding }: Numbered): string[] =>
   block(
-    '',
-    `${number}. ${finding.clause} ${finding.title}${forceNote(finding)}: ${finding.reason ? REASON_WORDS[finding.reason] : ''}`,
-    1,
+    `${number}. `.padStart(4),
+    `${finding.clause} ${finding.title}${forceNote(finding)}: ${finding.reason ? REASON_WORDS[finding.reason] : ''}`,
   )

@@ -9,6 +9,8 @@ const STEP_INSIDE = 0.05
 const LEAST_STEP_MM = 0.1
 /** An aim is rounded, but stays within this share of the window on either side of its middle. */
 const NEAR_MIDDLE = 0.25
+/** Lengths from here up are aimed at in whole millimetres. */
+const LARGE_MM = 100
 const MOST_DECIMALS = 6
 
 const higher = (a: number | undefined, b: number | undefined) =>
@@ -44,7 +46,7 @@ export function windowFor(judgement: Judgement, all: readonly Judgement[]): Ends
 
 /** The value to aim at: the middle of a window, rounded as far as it stays near it, or a step inside a single end. */
 export function aimIn({ min, max }: Ends, unit: 'mm' | 'ratio'): number | null {
-  const leastDecimals = unit === 'mm' ? 1 : 2
+  const leastDecimals = unit === 'ratio' ? 2 : Math.abs(min ?? max ?? 0) < LARGE_MM ? 1 : 0
   if (min !== undefined && max !== undefined) {
     const middle = (min + max) / 2
     const room = (max - min) * NEAR_MIDDLE

@@ -38,12 +38,15 @@ export const FORCE_WORDS: Record<Finding['force'], string> = {
   advice: 'advice',
 }
 
-/** The name of the sign: its mark or, without one, its first words. */
-export function signName(report: Report): string {
-  if (report.mark !== null && report.mark.trim() !== '') return report.mark
-  const words = report.reading.lettering.map((line) => line.text ?? '').join(' ')
-  return words.trim() === '' ? 'Unnamed sign' : words.trim()
+/** The name of the sign: its mark or, without one, what it says. */
+export function signName({ mark, reading }: Report): string {
+  const lettering = reading.lettering.map((line) => line.text)
+  const braille = reading.braille.flatMap((block) => block.lines.map((line) => line.text))
+  const names = [mark ?? '', joined(lettering), joined(braille)].map((name) => name.trim())
+  return names.find((name) => name !== '') ?? 'Sign without a mark'
 }
+
+const joined = (parts: (string | null)[]): string => parts.filter((part) => part !== null).join(' ')
 
 const plural = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`
 

