@@ -1,6 +1,7 @@
 import type { Translator } from '../braille/translator.js'
 import { unionOfBoxes, type Box } from '../geometry/box.js'
 import { medianOf } from '../geometry/fit.js'
+import type { Point } from '../geometry/point.js'
 import { missing, type Assumption, type BrailleBlock, type BrailleLine, type Place, type Unread } from '../sign/sign.js'
 import { FEWEST_DOTS, groupsOf, looksLikeBraille, MOST_DOTS_IN_BLOCK, type Group } from './blocks.js'
 import { directions } from './cells.js'
@@ -160,7 +161,7 @@ function addBlock(found: BrailleFound, choice: ChosenReading): void {
     dotSpacing: uncertain ? unreadable : spacings.dotSpacing,
     cellSpacing: uncertain ? unreadable : spacings.cellSpacing,
     ...(spacings.lineSpacing && { lineSpacing: uncertain ? unreadable : spacings.lineSpacing }),
-    rotation: Math.round((Math.atan2(reading.y, reading.x) * 180 * ROTATION_STEPS) / Math.PI) / ROTATION_STEPS || 0,
+    rotation: degreesOf(reading),
     mirrored: facing.mirrored,
   })
   found.assumptions.push(...assumptionsOf(choice, element))
@@ -191,6 +192,12 @@ function assumptionsOf({ lattice, facing, lines }: ChosenReading, element: strin
       )
   })
   return assumptions
+}
+
+/** Clockwise as seen, above -180 and up to 180. */
+function degreesOf({ x, y }: Point): number {
+  const degrees = Math.round((Math.atan2(y, x) * 180 * ROTATION_STEPS) / Math.PI) / ROTATION_STEPS
+  return degrees === -180 ? 180 : degrees + 0
 }
 
 const placeOfDots = (element: string, dots: readonly Dot[]): Place => ({

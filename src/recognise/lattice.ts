@@ -1,6 +1,7 @@
 import { medianOf } from '../geometry/fit.js'
 import type { Point } from '../geometry/point.js'
 import type { Dot } from './dots.js'
+import { pitchOf } from './pitch.js'
 
 /**
  * Dots as places of a braille lattice: cells of two columns and three rows, one dot spacing apart, cells one pitch apart
@@ -42,13 +43,6 @@ const SAME_ROW = 0.4
 const FARTHEST = 0.36
 /** With a larger share of the dots off their rows the basis is wrong. */
 const MOST_OFF_ROW = 0.2
-/** Cell pitches that are tried, in dot spacings: the widest cell over the nearest dots and the other way round, with room. */
-const PITCHES = { from: 2.25, to: 3.45, step: 0.02, fineStep: 0.004 } as const
-/** Sharpness of the pitch's tally. */
-const PITCH_WIDTH = 0.12
-/** Differences up to this many columns ahead and this long show the pitch. */
-const COLUMNS_AHEAD = 5
-const LONGEST_DIFFERENCE = 7.6
 /** A dot that fits no place but lies no farther than this beyond the ends of a line (dot spacings) stands among its cells. */
 const AMONG_CELLS = 2.2
 /** So many columns are tried as the one from which a line's cells are counted. */
@@ -178,40 +172,6 @@ function heapsAlong(positions: number[]): Heap[] {
     from = i
   }
   return heaps
-}
-
-/** The cell pitch that explains most differences between columns: one or two pitches, more or less a dot spacing. */
-function pitchOf(lines: number[][]): number | undefined {
-  const differences: number[] = []
-  for (const columns of lines)
-    for (let i = 0; i < columns.length; i++)
-      for (let j = i + 1; j < Math.min(columns.length, i + 1 + COLUMNS_AHEAD); j++) {
-        const difference = columns[j] - columns[i]
-        if (difference > 1 + SAME_ROW / 2 && difference < LONGEST_DIFFERENCE) differences.push(difference)
-      }
-  if (differences.length === 0) return undefined
-  const { from, to, step, fineStep } = PITCHES
-  const rough = bestPitch(differences, from, to, step)
-  return rough === undefined ? undefined : bestPitch(differences, rough - step, rough + step, fineStep)
-}
-
-function bestPitch(differences: number[], from: number, to: number, step: number): number | undefined {
-  let best: number | undefined
-  let most = 0
-  for (let pitch = from; pitch <= to; pitch += step) {
-    let tally = 0
-    for (const difference of differences) {
-      const cells = Math.max(1, Math.round(difference / pitch))
-      const over = difference - cells * pitch
-      const off = Math.min(Math.abs(over), Math.abs(over - 1), Math.abs(over + 1))
-      if (off < PITCH_WIDTH) tally += (1 - off / PITCH_WIDTH) / cells
-    }
-    if (tally > most) {
-      most = tally
-      best = pitch
-    }
-  }
-  return best
 }
 
 interface Walk {

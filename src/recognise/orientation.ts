@@ -14,7 +14,11 @@ export interface ChosenReading {
   score: number
   lattice: RankedLattice
   facing: Facing
-  lines: { reading: LineReading; wording: Wording; /** Other ways that read as well. */ alternatives: LineReading[] }[]
+  lines: {
+    reading: LineReading
+    wording: Wording
+    /** Other ways with the same dots that say something too, when no expected text decides. */ alternatives: LineReading[]
+  }[]
 }
 
 export type Choice = ChosenReading | { undecided: string } | 'limit-reached'
@@ -109,7 +113,9 @@ function scoredReading(
     if (known.length < line.length) return undefined
     known.sort((a, b) => b.points - a.points)
     const [best, ...others] = known
-    const rivals = others.filter((o) => best.points - o.points <= POINTS.naturalPlace + EQUAL && !best.wording.expected)
+    const rivals = best.wording.expected
+      ? []
+      : others.filter((o) => o.wording.text !== undefined || best.wording.text === undefined)
     lines.push({ reading: best.reading, wording: best.wording, alternatives: rivals.map((o) => o.reading) })
   }
   const whole = asExpected(ways, judge)

@@ -1,8 +1,9 @@
-import { medianOf, robustFit, type Fit } from '../geometry/fit.js'
+import { medianOf } from '../geometry/fit.js'
 import { distance, type Point } from '../geometry/point.js'
 import { missing, type Fact, type Known, type Place } from '../sign/sign.js'
 import type { ReadDot } from './cells.js'
 import type { Dot } from './dots.js'
+import { columnOf, deviation, expectedAt, fitSteps, lengthOf, rowOf, type Steps } from './steps.js'
 
 /**
  * Spacings of a block of braille. The values are those of one lattice fitted to all dots at once (robust linear regression,
@@ -21,8 +22,6 @@ export interface Spacings {
   origins: Point[]
 }
 
-/** Position errors below this are arithmetic and rounding of coordinates, millimetres. */
-const NOISE_FLOOR = 0.002
 /** An extreme is shown with its place when it is farther from the fit than so many standard deviations, and millimetres. */
 const CLEARLY_OFF = 4
 const CLEARLY_OFF_LEAST = 0.02
@@ -61,7 +60,7 @@ export function spacingsOf(
   guess: { along: Point; down: Point },
   placeOf: (line: number, cell: number, dot?: number) => Place,
 ): Spacings {
-  const fitted = fitLattice(lines, guess)
+  const fitted = fitSteps(lines, guess)
   const off = (line: number, dot: ReadDot): number => distance(dot.dot, expectedAt(fitted, line, dot))
   const worse = (line: number, a: ReadDot, b: ReadDot): Place => {
     const [bad, good] = off(line, a) >= off(line, b) ? [a, b] : [b, a]
@@ -116,84 +115,7 @@ interface Pair {
   place: () => Place
 }
 
-interface Fitted {
-  fit?: Fit
-  origins: Point[]
-  cell?: Point
-  column?: Point
-  row?: Point
-  /** Dot steps, guessed where not fitted. */
-  along: Point
-  down: Point
-  index: { cell: number; column: number; row: number }
-}
-
-const columnOf = (number: number): number => (number > 3 ? 1 : 0)
-const rowOf = (number: number): number => (number - 1) % 3
-
-/** Fits what the dots determine: all steps, or without the column or row step when a guess of it has to do. */
-function fitLattice(lines: ReadDot[][], guess: { along: Point; down: Point }): Fitted {
-  const all = lines.flatMap((dots, line) => dots.map((dot) => ({ line, dot })))
-  const varies = (value: (dot: ReadDot) => number) => new Set(all.map(({ dot }) => value(dot))).size > 1
-  const cells = varies((d) => d.cell)
-  const columns = varies((d) => columnOf(d.number))
-  const rows = varies((d) => rowOf(d.number))
-  for (const [useColumn, useRow, useCell] of [
-    [columns, rows, cells],
-    [false, rows, cells],
-    [false, false, cells],
-    [false, false, false],
-  ] as const) {
-    const design = all.map(({ line, dot }) => [
-      ...lines.map((_, l) => (l === line ? 1 : 0)),
-      ...(useCell ? [dot.cell] : []),
-      ...(useColumn ? [columnOf(dot.number)] : []),
-      ...(useRow ? [rowOf(dot.number)] : []),
-    ])
-    const observed = all.map(({ dot }) => {
-      const column = useColumn ? 0 : columnOf(dot.number)
-      const row = useRow ? 0 : rowOf(dot.number)
-      return [
-        dot.dot.x - column * guess.along.x - row * guess.down.x,
-        dot.dot.y - column * guess.along.y - row * guess.down.y,
-      ]
-    })
-    const fit = robustFit(design, observed, NOISE_FLOOR)
-    if (!fit) continue
-    const [cell, column, row] = [
-      lines.length,
-      lines.length + Number(useCell),
-      lines.length + Number(useCell) + Number(useColumn),
-    ]
-    const vector = (i: number): Point => ({ x: fit.parameters[i][0], y: fit.parameters[i][1] })
-    return {
-      fit,
-      origins: lines.map((_, l) => vector(l)),
-      cell: useCell ? vector(cell) : undefined,
-      column: useColumn ? vector(column) : undefined,
-      row: useRow ? vector(row) : undefined,
-      along: useColumn ? vector(column) : guess.along,
-      down: useRow ? vector(row) : guess.down,
-      index: { cell, column, row },
-    }
-  }
-  return {
-    origins: lines.map((dots) => ({ x: dots[0].dot.x, y: dots[0].dot.y })),
-    ...guess,
-    index: { cell: 0, column: 0, row: 0 },
-  }
-}
-
-const expectedAt = (f: Fitted, line: number, { cell, number }: ReadDot): Point => ({
-  x: f.origins[line].x + cell * (f.cell?.x ?? 0) + columnOf(number) * f.along.x + rowOf(number) * f.down.x,
-  y: f.origins[line].y + cell * (f.cell?.y ?? 0) + columnOf(number) * f.along.y + rowOf(number) * f.down.y,
-})
-
-const lengthOf = (p: Point): number => Math.hypot(p.x, p.y)
-const deviation = (f: Fitted, parameter: number): number =>
-  f.fit ? f.fit.sigma * Math.sqrt(f.fit.covariance[parameter][parameter]) : 0
-
-function dotFact(f: Fitted, pairs: Pair[]): Fact<number> {
+function dotFact(f: Steps, pairs: Pair[]): Fact<number> {
   const steps: { value: number; deviation: number }[] = []
   if (f.column) steps.push({ value: lengthOf(f.column), deviation: deviation(f, f.index.column) })
   if (f.row) steps.push({ value: lengthOf(f.row), deviation: deviation(f, f.index.row) })
@@ -205,7 +127,7 @@ function dotFact(f: Fitted, pairs: Pair[]): Fact<number> {
 }
 
 function cellFact(
-  f: Fitted,
+  f: Steps,
   pairs: Pair[],
   lines: ReadDot[][],
   placeOf: (line: number, cell: number) => Place,
@@ -216,7 +138,7 @@ function cellFact(
   return fact(lengthOf(f.cell), deviation(f, f.index.cell), shown, method, f.fit?.sigma ?? 0)
 }
 
-function lineFact(f: Fitted, lines: number): Fact<number> {
+function lineFact(f: Steps, lines: number): Fact<number> {
   const direction = f.cell ?? f.along
   const cross = direction.x * f.down.y - direction.y * f.down.x
   const pitches: number[] = []
@@ -279,7 +201,7 @@ function repeatedPlaces(dots: ReadDot[]): [ReadDot, ReadDot][] {
 }
 
 /** Neighbouring cells by their origins: each cell's dots moved back to dot 1 by the fitted dot steps, then averaged. */
-function originPairs(f: Fitted, lines: ReadDot[][], placeOf: (line: number, cell: number) => Place): Pair[] {
+function originPairs(f: Steps, lines: ReadDot[][], placeOf: (line: number, cell: number) => Place): Pair[] {
   return lines.flatMap((dots, line) => {
     const origins = [...byCell(dots)]
       .sort((a, b) => a[0] - b[0])
