@@ -10,6 +10,7 @@ const READ_TYPES = 'application/json, image/svg+xml and multipart/form-data'
 export function sendProblem(request: FastifyRequest, reply: FastifyReply, cause: ServiceProblem | Refusal) {
   const problem = problemOf(cause, request.id)
   if (cause instanceof ServiceProblem) void reply.headers(cause.headers)
+  void reply.header('x-request-id', request.id)
   return reply.code(problem.status).type(PROBLEM_MEDIA_TYPE).send(JSON.stringify(problem))
 }
 
@@ -52,7 +53,7 @@ export function causeOf(error: FastifyError | Error, request: FastifyRequest): S
 
 export function unsupported(request: FastifyRequest): ServiceProblem {
   const type = request.headers['content-type']
-  const said = type === undefined ? 'A body without a Content-Type' : `The media type of this body`
+  const said = type === undefined ? 'A request without a Content-Type' : 'The media type of this body'
   return new ServiceProblem('unsupported-media-type', `${said} is not read here; ${READ_TYPES} are.`)
 }
 

@@ -11,7 +11,7 @@ const PARTS = ['drawing', 'sign', 'standards', 'options']
  */
 export async function readForm(request: FastifyRequest): Promise<Map<string, Buffer>> {
   const parts = new Map<string, Buffer>()
-  for await (const part of request.parts()) {
+  for await (const part of partsOf(request)) {
     const name = part.fieldname
     if (!PARTS.includes(name)) throw unknownPart(name)
     if (parts.has(name)) throw new ServiceProblem('malformed-request', `The form holds the part “${name}” twice.`)
@@ -25,6 +25,16 @@ export async function readForm(request: FastifyRequest): Promise<Map<string, Buf
     parts.set(name, bytes)
   }
   return parts
+}
+
+/** The multipart reader throws a bare error, without a code, for a form that is none. */
+async function* partsOf(request: FastifyRequest) {
+  try {
+    yield* request.parts()
+  } catch (error) {
+    if (error instanceof Error && 'code' in error) throw error
+    throw new ServiceProblem('malformed-request', 'The form ends too early, or its Content-Type names no boundary.')
+  }
 }
 
 function unknownPart(name: string): ServiceProblem {

@@ -12,6 +12,7 @@ import {
   Options,
   Standards,
 } from './check-request.js'
+import { unsupported } from './errors.js'
 import { readForm } from './read-form.js'
 import type { JsonReader } from './json.js'
 import { ServiceProblem } from './problems.js'
@@ -24,6 +25,7 @@ export async function readRequest(request: FastifyRequest, reader: JsonReader): 
     return fromForm(await readForm(request), json)
   }
   if (Buffer.isBuffer(request.body)) return fromQuery(request.body, request.query as Query, json)
+  if (request.body === undefined) throw unsupported(request)
   refuseQuery(request)
   return fromJson(request.body)
 }
