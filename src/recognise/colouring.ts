@@ -11,7 +11,11 @@ const NO_FILL = 'the characters are drawn as lines without a fill'
 /** Shapes as things that are painted: each path once, with those of its contours that are characters. */
 export function paintedPieces(pieces: readonly Piece[], grounds: readonly Piece[]): Painted[] {
   const byShape = new Map<Piece['shape'], Piece[]>()
-  for (const piece of pieces) byShape.set(piece.shape, [...(byShape.get(piece.shape) ?? []), piece])
+  for (const piece of pieces) {
+    const own = byShape.get(piece.shape)
+    if (own) own.push(piece)
+    else byShape.set(piece.shape, [piece])
+  }
   const groundShapes = new Set(grounds.map((g) => g.shape))
   return [...byShape].map(([shape, own]) => ({
     outlines: own.map((p) => p.outline),

@@ -201,6 +201,15 @@ function folderOf(key: string): string | undefined {
   return folders.get(key) ?? folders.get(key.replace(/(ps)?mt$|ps$/, ''))
 }
 
+const listings = new Map<string, string[]>()
+
+/** What a folder of the collection holds; there is one for each face. */
+function filesIn(folder: string): string[] {
+  let names = listings.get(folder)
+  if (!names) listings.set(folder, (names = readdirSync(folder)))
+  return names
+}
+
 const CATEGORY_STYLES: ReadonlyMap<string, TypefaceStyle> = new Map([
   ['sans-serif', 'sans-serif'],
   ['serif', 'serif'],
@@ -209,7 +218,7 @@ const CATEGORY_STYLES: ReadonlyMap<string, TypefaceStyle> = new Map([
 function metricsFace({ key, weight, slant }: Wanted): MetricsFace | undefined {
   const folder = folderOf(key)
   if (folder === undefined) return undefined
-  const names = readdirSync(folder)
+  const names = filesIn(folder)
   const upright = weight === NORMAL_WEIGHT ? 'regular' : `${weight}`
   const variant = slant ? `${weight === NORMAL_WEIGHT ? '' : weight}italic` : upright
   const file = names.includes(variant) ? join(folder, variant, 'index.cjs') : join(folder, 'index.cjs')

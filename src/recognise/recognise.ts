@@ -1,5 +1,5 @@
 import type { Translator } from '../braille/translator.js'
-import type { Drawing, IgnoredElement } from '../drawing/drawing.js'
+import type { Drawing, IgnoredElement, Shape } from '../drawing/drawing.js'
 import { boxOfPoints, unionOfBoxes } from '../geometry/box.js'
 import { Refusal } from '../refusal.js'
 import { missing, type BrailleBlock, type Installation, type Sign, type Use } from '../sign/sign.js'
@@ -96,11 +96,18 @@ export function recognise(drawing: Drawing, options: RecogniseOptions, translato
 /** Contours of everything that is not braille and not to be ignored. */
 function piecesOf(labelled: Labelled, dots: readonly Dot[], drawing: Drawing): Piece[] {
   const orders = new Map(drawing.shapes.map((shape, order) => [shape, order]))
+  const dotsByShape = new Map<Shape, Dot[]>()
+  for (const dot of dots)
+    for (const { shape } of [dot, ...(dot.twins ?? [])]) {
+      const known = dotsByShape.get(shape)
+      if (known) known.push(dot)
+      else dotsByShape.set(shape, [dot])
+    }
   const left = labelled.shapes
     .filter(({ named }) => named?.part !== 'ignore' && named?.part !== 'braille')
     .flatMap(({ shape, named }) => {
       const rest = { named, order: orders.get(shape) ?? 0 }
-      return withoutDots([shape], dots).map((remaining) => ({ shape: remaining, rest }))
+      return withoutDots([shape], dotsByShape.get(shape) ?? []).map((remaining) => ({ shape: remaining, rest }))
     })
   return stitched(left).flatMap(({ shape, rest }) =>
     shape.contours.map((c) => pieceOf(shape, c, rest.order, rest.named)),

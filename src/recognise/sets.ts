@@ -70,8 +70,10 @@ export function setsOfPieces(
 ): DrawnSets {
   const sets: DrawnSets = { lettering: [], unread: [], assumptions: [] }
   for (const part of ORDER) {
-    const own = withoutPaintedCounters(pieces.filter((p) => letteringPart(p) === part))
-    if (own.length === 0) continue
+    const all = pieces.filter((p) => letteringPart(p) === part)
+    if (all.length === 0) continue
+    const own = withoutPaintedCounters(all.slice(0, MOST_OUTLINES))
+    if (all.length > MOST_OUTLINES) sets.unread.push(passedOver(all))
     if (part === undefined && !couldBeCharacters(own)) {
       const place = { element: 'drawing', box: own[0].box, source: own[0].shape.source }
       sets.unread.push({
@@ -88,6 +90,14 @@ export function setsOfPieces(
     if (part === undefined) sets.assumptions.push({ about: 'part', text: UNNAMED })
   }
   return sets
+}
+
+/** Outlines of one part that are looked at; a sign has some hundreds. */
+const MOST_OUTLINES = 4000
+
+function passedOver(pieces: readonly Piece[]): Unread {
+  const why = `Of ${pieces.length} outlines only the first ${MOST_OUTLINES} are looked at (limit-reached).`
+  return { place: { element: 'drawing', source: pieces[MOST_OUTLINES].shape.source }, why, couldBe: ['lettering'] }
 }
 
 const UNNAMED =

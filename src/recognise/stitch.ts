@@ -52,8 +52,11 @@ function loopsOf<T>(edges: readonly Stroked<T>[]): Edge<T>[][] {
   const meeting = new Map<string, Stroked<T>[]>()
   const at = (item: Stroked<T>, p: Point) => `${strokeOf(item.shape)} ${keyOf(p)}`
   for (const item of edges)
-    for (const p of [item.shape.contours[0].start, endOf(item.shape.contours[0])])
-      meeting.set(at(item, p), [...(meeting.get(at(item, p)) ?? []), item])
+    for (const p of [item.shape.contours[0].start, endOf(item.shape.contours[0])]) {
+      const here = meeting.get(at(item, p))
+      if (here) here.push(item)
+      else meeting.set(at(item, p), [item])
+    }
   const used = new Set<Stroked<T>>()
   const loops: Edge<T>[][] = []
   for (const item of edges) {
