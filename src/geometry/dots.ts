@@ -1,4 +1,4 @@
-import { boxOfPoints, type Box } from './box.js'
+import { boxOfPoints, unionOfBoxes, type Box } from './box.js'
 import type { Polyline } from './outline.js'
 import type { Point } from './point.js'
 import { contains, distanceToPoint } from './polyline.js'
@@ -24,18 +24,24 @@ export function nearestTo(
   points: readonly Point[],
   mostWork: number,
 ): NearestPoint | 'too-much' | undefined {
-  const box = boxOfPoints(outlines.flat())
+  const boxed = outlines.flatMap((polyline) => {
+    const box = boxOfPoints(polyline)
+    return box ? [{ polyline, box }] : []
+  })
+  const box = unionOfBoxes(boxed.map((each) => each.box))
   if (!box) return undefined
-  const edges = outlines.reduce((n, polyline) => n + polyline.length, 0)
   const ordered = points.map((point) => ({ point, bound: boxDistance(box, point) })).sort((a, b) => a.bound - b.bound)
   let best: NearestPoint | undefined
   let work = 0
   for (const { point, bound } of ordered) {
     if (best && bound >= best.distance) break
-    work += edges
+    const least = best ? best.distance : Infinity
+    const near = boxed.filter((each) => boxDistance(each.box, point) < least).map(({ polyline }) => polyline)
+    work += boxed.length + near.reduce((edges, polyline) => edges + polyline.length, 0)
     if (work > mostWork) return 'too-much'
-    const inside = bound === 0 && contains(outlines, point, 'evenodd')
-    const distance = inside ? 0 : distanceToPoint(outlines, point)
+    // An outline whose box does not reach the point cannot hold it.
+    const inside = bound === 0 && contains(near, point, 'evenodd')
+    const distance = inside ? 0 : distanceToPoint(near, point)
     if (!best || distance < best.distance) best = { distance, point }
   }
   return best
