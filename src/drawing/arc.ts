@@ -1,4 +1,4 @@
-import { apply, isSimilarity, meanScale, multiply, scaling, translation, type Matrix } from '../geometry/matrix.js'
+import { apply, isSimilarity, meanScale, type Matrix } from '../geometry/matrix.js'
 import type { Segment } from '../geometry/outline.js'
 import type { Point } from '../geometry/point.js'
 
@@ -9,7 +9,7 @@ import type { Point } from '../geometry/point.js'
  */
 
 export interface Arc {
-  /** From the unit circle round 0, 0 to the ellipse, in the coordinates that the arc was written in. */
+  /** From the unit circle round 0, 0 to the ellipse. */
   frame: Matrix
   /** Radians from the x axis of the unit circle. */
   start: number
@@ -76,28 +76,25 @@ function sweepBetween(start: number, end: number, positive: boolean): number {
   return sweep
 }
 
-/**
- * The cubics of an arc, ending exactly in `to` when it is given.
- * @param scale millimetres per unit of the arc's coordinates; larger arcs are cut into more pieces.
- */
-export function cubicsOfArc({ frame, start, sweep }: Arc, scale: number, to?: Point): Segment[] {
-  const radius = Math.max(Math.hypot(frame.a, frame.b), Math.hypot(frame.c, frame.d)) * scale
+/** The cubics of an arc whose frame maps to millimetres, ending exactly in `to` when it is given. */
+export function cubicsOfArc({ frame, start, sweep }: Arc, to?: Point): Segment[] {
+  const radius = Math.max(Math.hypot(frame.a, frame.b), Math.hypot(frame.c, frame.d))
   const wanted = Math.ceil(((radius * QUARTER_ERROR) / ARC_TOLERANCE) ** (1 / 6))
   const perQuarter = Math.min(Math.max(wanted, 1), MOST_PIECES_PER_QUARTER)
   const pieces = Math.max(1, Math.ceil((Math.abs(sweep) / QUARTER) * perQuarter - 1e-9))
   const step = sweep / pieces
   const handle = (4 / 3) * Math.tan(step / 4)
-  return Array.from({ length: pieces }, (_, i) => {
-    const a = start + i * step
-    const b = i === pieces - 1 ? start + sweep : a + step
-    const [cosA, sinA, cosB, sinB] = [Math.cos(a), Math.sin(a), Math.cos(b), Math.sin(b)]
-    return {
-      kind: 'cubic',
-      c1: apply(frame, { x: cosA - handle * sinA, y: sinA + handle * cosA }),
-      c2: apply(frame, { x: cosB + handle * sinB, y: sinB - handle * cosB }),
-      to: to && i === pieces - 1 ? to : apply(frame, { x: cosB, y: sinB }),
-    }
-  })
+  const segments: Segment[] = []
+  let [cos, sin] = [Math.cos(start), Math.sin(start)]
+  for (let i = 1; i <= pieces; i++) {
+    const c1 = apply(frame, { x: cos - handle * sin, y: sin + handle * cos })
+    const angle = start + i * step
+    cos = Math.cos(angle)
+    sin = Math.sin(angle)
+    const c2 = apply(frame, { x: cos + handle * sin, y: sin - handle * cos })
+    segments.push({ kind: 'cubic', c1, c2, to: to && i === pieces ? to : apply(frame, { x: cos, y: sin }) })
+  }
+  return segments
 }
 
 /** Files round their matrices: a circle that is out of round by less than this share of its radius is one. */
@@ -107,7 +104,3 @@ const ROUNDNESS = 1e-5
 export function circleOf(map: Matrix): { x: number; y: number; radius: number } | undefined {
   return isSimilarity(map, ROUNDNESS) ? { x: map.e, y: map.f, radius: meanScale(map) } : undefined
 }
-
-/** The frame of the ellipse with these radii round `centre`, seen through `map`. */
-export const mappedFrame = (map: Matrix, centre: Point, rx: number, ry: number): Matrix =>
-  multiply(map, multiply(translation(centre.x, centre.y), scaling(rx, ry)))

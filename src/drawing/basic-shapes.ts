@@ -1,9 +1,10 @@
-import type { Contour, Segment } from '../geometry/outline.js'
+import type { Matrix } from '../geometry/matrix.js'
 import type { Point } from '../geometry/point.js'
-import { cubicsOfArc, ellipseFrame } from './arc.js'
+import { ellipseFrame } from './arc.js'
 import { parseLength, type Axis, type LengthContext } from './length.js'
 import { parseNumbers } from './numbers.js'
-import { outlineOfPath, type Outline } from './path.js'
+import { outlineOfPath } from './path.js'
+import { Pen, type Outline } from './pen.js'
 
 /** The basic shapes as contours: SVG 1.1, chapter 9, with the automatic radii of SVG 2, 10.3. */
 
@@ -24,44 +25,49 @@ export const SHAPE_NAMES: ReadonlySet<string> = new Set([
 class Unreadable extends Error {}
 
 /**
- * What an element outlines, in user units; no contours when the standard says that it is not drawn (a radius of 0, say).
- * A value that cannot be read, or a negative size, makes a fault and no contours.
- * @param scale millimetres per user unit.
+ * What an element outlines; no contours when the standard says that it is not drawn (a radius of 0, say). A value that cannot
+ * be read, or a negative size, makes a fault and no contours.
+ * @param matrix from the element's user units to millimetres.
  */
-export function outlineOf(name: string, read: Read, lengths: LengthContext, scale: number): Outline {
+export function outlineOf(name: string, read: Read, lengths: LengthContext, matrix: Matrix): Outline {
   try {
-    return outline(name, read, lengths, scale)
+    return outline(name, read, lengths, matrix)
   } catch (error) {
     if (error instanceof Unreadable) return { contours: [], fault: error.message }
     throw error
   }
 }
 
-function outline(name: string, read: Read, lengths: LengthContext, scale: number): Outline {
+function outline(name: string, read: Read, lengths: LengthContext, matrix: Matrix): Outline {
   const length = (attribute: string, axis: Axis): number => readLength(read(attribute), attribute, axis, lengths) ?? 0
+  const place = (x: string, y: string): Point => ({ x: length(x, 'x'), y: length(y, 'y') })
+  const pen = new Pen(matrix)
   switch (name) {
     case 'circle': {
       const r = sizeOf(length('r', 'diagonal'), 'r')
-      return ellipse({ x: length('cx', 'x'), y: length('cy', 'y') }, r, r, scale)
+      drawEllipse(pen, place('cx', 'cy'), r, r)
+      break
     }
     case 'ellipse': {
       const { rx, ry } = radii(read, lengths)
-      return ellipse({ x: length('cx', 'x'), y: length('cy', 'y') }, rx, ry, scale)
+      drawEllipse(pen, place('cx', 'cy'), rx, ry)
+      break
     }
     case 'rect': {
-      const width = sizeOf(length('width', 'x'), 'width')
-      const height = sizeOf(length('height', 'y'), 'height')
-      return rectangle({ x: length('x', 'x'), y: length('y', 'y') }, width, height, radii(read, lengths), scale)
+      const size = { width: sizeOf(length('width', 'x'), 'width'), height: sizeOf(length('height', 'y'), 'height') }
+      drawRectangle(pen, place('x', 'y'), size, radii(read, lengths))
+      break
     }
     case 'line':
-      return joined([point(length('x1', 'x'), length('y1', 'y')), point(length('x2', 'x'), length('y2', 'y'))], false)
+      drawLines(pen, [place('x1', 'y1'), place('x2', 'y2')], false)
+      break
     case 'polyline':
-      return polygon(read('points') ?? '', false)
     case 'polygon':
-      return polygon(read('points') ?? '', true)
+      return drawPoints(pen, read('points') ?? '', name === 'polygon')
     default:
-      return outlineOfPath(read('d') ?? '', scale)
+      return outlineOfPath(read('d') ?? '', matrix)
   }
+  return pen.finish()
 }
 
 const point = (x: number, y: number): Point => ({ x, y })
@@ -85,60 +91,58 @@ function radii(read: Read, lengths: LengthContext): { rx: number; ry: number } {
   return { rx: sizeOf(rx ?? ry ?? 0, 'rx'), ry: sizeOf(ry ?? rx ?? 0, 'ry') }
 }
 
-function ellipse(centre: Point, rx: number, ry: number, scale: number): Outline {
-  if (rx === 0 || ry === 0) return { contours: [] }
-  const frame = ellipseFrame(centre, rx, ry)
+const WHOLE_TURN = 2 * Math.PI
+
+function drawEllipse(pen: Pen, centre: Point, rx: number, ry: number): void {
+  if (rx === 0 || ry === 0) return
   const start = point(centre.x + rx, centre.y)
-  const segments = cubicsOfArc({ frame, start: 0, sweep: 2 * Math.PI }, scale, start)
-  return { contours: [{ start, segments, closed: true }], ellipse: frame }
+  pen.move(start)
+  pen.arc({ frame: ellipseFrame(centre, rx, ry), start: 0, sweep: WHOLE_TURN }, start)
+  pen.close()
 }
 
 /** Straight sides first, then a quarter of an ellipse, clockwise from the top left as SVG 1.1, 9.2 draws it. */
-function rectangle(
+function drawRectangle(
+  pen: Pen,
   corner: Point,
-  width: number,
-  height: number,
+  size: { width: number; height: number },
   given: { rx: number; ry: number },
-  scale: number,
-): Outline {
-  if (width === 0 || height === 0) return { contours: [] }
+): void {
+  const { width, height } = size
+  if (width === 0 || height === 0) return
   const rx = Math.min(given.rx, width / 2)
   const ry = Math.min(given.ry, height / 2)
   const [left, top, right, bottom] = [corner.x, corner.y, corner.x + width, corner.y + height]
-  if (rx === 0 || ry === 0) return joined([corner, point(right, top), point(right, bottom), point(left, bottom)], true)
-  const quarter = Math.PI / 2
-  const segments: Segment[] = []
-  const corners: [to: Point, centre: Point, end: Point][] = [
+  if (rx === 0 || ry === 0)
+    return drawLines(pen, [corner, point(right, top), point(right, bottom), point(left, bottom)], true)
+  const corners: [from: Point, centre: Point, to: Point][] = [
     [point(right - rx, top), point(right - rx, top + ry), point(right, top + ry)],
     [point(right, bottom - ry), point(right - rx, bottom - ry), point(right - rx, bottom)],
     [point(left + rx, bottom), point(left + rx, bottom - ry), point(left, bottom - ry)],
     [point(left, top + ry), point(left + rx, top + ry), point(left + rx, top)],
   ]
-  corners.forEach(([to, centre, end], i) => {
-    segments.push({ kind: 'line', to })
-    const frame = ellipseFrame(centre, rx, ry)
-    segments.push(...cubicsOfArc({ frame, start: (i - 1) * quarter, sweep: quarter }, scale, end))
+  const quarter = WHOLE_TURN / 4
+  pen.move(point(left + rx, top))
+  corners.forEach(([from, centre, to], i) => {
+    pen.line(from)
+    pen.arc({ frame: ellipseFrame(centre, rx, ry), start: (i - 1) * quarter, sweep: quarter }, to)
   })
-  const round = rx === width / 2 && ry === height / 2
-  return {
-    contours: [{ start: point(left + rx, top), segments, closed: true }],
-    ellipse: round ? ellipseFrame(point(left + rx, top + ry), rx, ry) : undefined,
-  }
+  pen.close()
 }
 
-function joined(points: Point[], closed: boolean): Outline {
-  const [start, ...rest] = points
-  if (!start || (rest.length === 0 && !closed)) return { contours: [] }
-  const segments = rest.map((to): Segment => ({ kind: 'line', to }))
-  const contour: Contour = { start, segments, closed }
-  return { contours: [contour] }
+function drawLines(pen: Pen, [start, ...rest]: Point[], closed: boolean): void {
+  if (rest.length === 0 && !closed) return
+  pen.move(start)
+  for (const to of rest) pen.line(to)
+  if (closed) pen.close()
 }
 
 /** Points up to the first that cannot be read; an odd last number is an error and not used (SVG 1.1, 9.6). */
-function polygon(text: string, closed: boolean): Outline {
+function drawPoints(pen: Pen, text: string, closed: boolean): Outline {
   const { numbers, complete } = parseNumbers(text)
   const points: Point[] = []
   for (let i = 0; i + 1 < numbers.length; i += 2) points.push(point(numbers[i], numbers[i + 1]))
+  if (points.length > 0) drawLines(pen, points, closed)
   const broken = !complete || numbers.length % 2 === 1
-  return { ...joined(points, closed), fault: broken ? 'Its list of points breaks off at an error.' : undefined }
+  return { ...pen.finish(), fault: broken ? 'Its list of points breaks off at an error.' : undefined }
 }

@@ -46,6 +46,12 @@ export class Cascade {
   of(element: Element): Declared {
     const known = this.cache.get(element)
     if (known) return known
+    const declared = this.declaredFor(element)
+    this.cache.set(element, declared.size === 0 ? NOTHING_DECLARED : declared)
+    return declared
+  }
+
+  private declaredFor(element: Element): Declared {
     const declared = new Map<string, string>()
     const important = new Set<string>()
     for (const [name, value] of element.attributes) if (PRESENTATION.has(name)) declared.set(name, value)
@@ -57,7 +63,6 @@ export class Cascade {
     for (const { rule } of this.matching(element)) rule.declarations.forEach(apply)
     const style = element.attributes.get('style')
     if (style !== undefined) parseDeclarations(style).forEach(apply)
-    this.cache.set(element, declared)
     return declared
   }
 
@@ -127,6 +132,7 @@ export class Cascade {
   }
 }
 
+const NOTHING_DECLARED: Declared = new Map()
 const NO_MATCHERS: Matcher[] = []
 
 interface Matcher {

@@ -1,6 +1,6 @@
-import { boxContains, boxesOverlap, unionOfBoxes, type Box } from '../geometry/box.js'
-import { boxOfContour, flatten } from '../geometry/curve.js'
-import { apply, meanScale, multiply, type Matrix } from '../geometry/matrix.js'
+import { boxContains, boxesOverlap, boxOfPoints, type Box } from '../geometry/box.js'
+import { boxOfContours, flatten } from '../geometry/curve.js'
+import { apply, multiply, type Matrix } from '../geometry/matrix.js'
 import type { Contour, Polyline } from '../geometry/outline.js'
 import { contains, distanceBetween } from '../geometry/polyline.js'
 import { outlineOf, SHAPE_NAMES } from './basic-shapes.js'
@@ -69,21 +69,21 @@ function isBox({ polylines, box }: Region): boolean {
   return cornersOf(box).every((c) => corners.some((p) => near(p.x, c.x) && near(p.y, c.y)))
 }
 
-export function regionOf(contours: Contour[], rule: Region['rule']): Region | undefined {
-  const box = unionOfBoxes(contours.map(boxOfContour))
+/** The region of a rectangle in user units. */
+export function frameRegion(box: Box, matrix: Matrix): Region {
+  const corners = cornersOf(box).map((corner) => apply(matrix, corner))
+  return { polylines: [corners], rule: 'nonzero', box: boxOfFrame(box, matrix) }
+}
+
+/** The box in millimetres round a rectangle in user units. */
+export const boxOfFrame = (box: Box, matrix: Matrix): Box =>
+  boxOfPoints(cornersOf(box).map((corner) => apply(matrix, corner))) ?? box
+
+function regionOf(contours: Contour[], rule: Region['rule']): Region | undefined {
+  const box = boxOfContours(contours)
   if (!box || !Object.values(box).every(Number.isFinite)) return undefined
   return { polylines: contours.map((contour) => flatten(contour, EDGE / 4)), rule, box }
 }
-
-export const mapContour = (contour: Contour, matrix: Matrix): Contour => ({
-  start: apply(matrix, contour.start),
-  closed: contour.closed,
-  segments: contour.segments.map((s) =>
-    s.kind === 'line'
-      ? { kind: 'line', to: apply(matrix, s.to) }
-      : { kind: 'cubic', c1: apply(matrix, s.c1), c2: apply(matrix, s.c2), to: apply(matrix, s.to) },
-  ),
-})
 
 /**
  * The clip of an element from its property `clip-path`; undefined when it has none, `unresolved` when it is one that is not
@@ -125,15 +125,12 @@ function regionOfChild(scene: Scene, element: Element, context: Context): Region
   if (!own || declared.has('transform') || !isPlain(declared.get('clip-path'))) return 'unresolved'
   const matrix = multiply(context.matrix, own)
   const read = (name: string) => declared.get(name) ?? element.attributes.get(name)
-  const { contours, fault } = outlineOf(element.name, read, lengthsAt(scene, context), meanScale(matrix))
+  const { contours, fault } = outlineOf(element.name, read, lengthsAt(scene, context), matrix)
   if (fault !== undefined) return 'unresolved'
   scene.spend(
     'pathSegments',
     contours.reduce((n, c) => n + c.segments.length, 0),
     element,
   )
-  return regionOf(
-    contours.map((contour) => mapContour(contour, matrix)),
-    style.clipRule,
-  )
+  return regionOf(contours, style.clipRule)
 }

@@ -1,7 +1,7 @@
 import { unionOfBoxes, type Box } from '../geometry/box.js'
 import type { Element } from './document.js'
 import type { DrawnText, IgnoredElement, Shape, Source } from './drawing.js'
-import { IGNORED_LISTED } from './limits.js'
+import { IGNORED_LISTED, NAME_LENGTH } from './limits.js'
 
 /** What the walk through the drawing finds, in paint order. */
 
@@ -14,8 +14,9 @@ export const NOTHING: CouldBe = []
 
 /** Where an element stands; its id is left out when it has none. */
 export function sourceOf(element: Element): Source {
+  const { line, column } = element.spot
   const id = element.attributes.get('id')
-  return { ...(id ? { id: id.slice(0, 200) } : {}), line: element.spot.line, column: element.spot.column }
+  return id ? { id: id.slice(0, NAME_LENGTH), line, column } : { line, column }
 }
 
 export class Collector {

@@ -54,20 +54,30 @@ export function readDocument(text: string): SvgDocument {
 /** Gives each element of the canonical text its raw data back, in document order and without recursion. */
 function buildTree(gated: Gated, visit: (element: Element) => void): Element {
   const holder: Element = { name: '', namespace: '', attributes: new Map(), children: [], spot: { line: 1, column: 1 } }
-  const waiting: [node: ParsedNode | string, parent: Element][] = [[parse(gated.canonical).children[0], holder]]
-  for (let next = waiting.pop(); next; next = waiting.pop()) {
-    const [node, parent] = next
+  const waiting: (ParsedNode | string)[] = [parse(gated.canonical).children[0]]
+  const parents: Element[] = [holder]
+  for (let node = waiting.pop(), parent = parents.pop(); node && parent; node = waiting.pop(), parent = parents.pop()) {
     if (typeof node === 'string' || node.type !== 'element') continue
     const number = Number(node.properties?.['n'])
     if (node.tagName === 't') {
       parent.children.push(gated.texts[number])
       continue
     }
-    const element: Element = { ...gated.tags[number], children: [] }
-    if (parent !== holder) element.parent = parent
+    const { name, namespace, attributes, spot } = gated.tags[number]
+    const element: Element = {
+      name,
+      namespace,
+      attributes,
+      children: [],
+      parent: parent === holder ? undefined : parent,
+      spot,
+    }
     parent.children.push(element)
     visit(element)
-    for (let i = node.children.length - 1; i >= 0; i--) waiting.push([node.children[i], element])
+    for (let i = node.children.length - 1; i >= 0; i--) {
+      waiting.push(node.children[i])
+      parents.push(element)
+    }
   }
   const root = holder.children[0]
   if (root === undefined || !isElement(root))

@@ -1,4 +1,4 @@
-import { SaxesParser } from 'saxes'
+import { SaxesParser, type SaxesTagNS } from 'saxes'
 import { entitiesOf, limitExpansion } from './entities.js'
 import { LIMITS } from './limits.js'
 import { malformed, quote, tooComplex, type Spot } from './refuse.js'
@@ -41,12 +41,14 @@ export function gate(text: string): Gated {
   const canonical: string[] = []
   let depth = 0
   let attributes = 0
+  /** The depth of the outermost open `text` element, 0 outside of any: only there do blanks alone matter. */
+  let wordsFrom = 0
   let textLength = 0
   let opened: Spot = { line: 1, column: 1 }
   const here = (): Spot => ({ line: parser.line, column: parser.column + 1 })
 
   const addText = (piece: string) => {
-    if (depth === 0) return
+    if (depth === 0 || (wordsFrom === 0 && BLANK.test(piece))) return
     textLength += piece.length
     if (textLength > LIMITS.textLength) throw tooComplex('characters of text', LIMITS.textLength, textLength, here())
     canonical.push(`<t n="${texts.length}"/>`)
@@ -77,17 +79,12 @@ export function gate(text: string): Gated {
   })
   parser.on('opentag', (tag) => {
     if (tags.length === 0) checkRoot(tag.local, tag.uri, opened)
+    if (wordsFrom === 0 && tag.local === 'text') wordsFrom = depth
     canonical.push(`<e n="${tags.length}">`)
-    tags.push({
-      name: tag.local,
-      namespace: tag.uri,
-      attributes: new Map(
-        Object.values(tag.attributes).map((a) => [a.uri ? `{${a.uri}}${a.local}` : a.local, a.value]),
-      ),
-      spot: opened,
-    })
+    tags.push({ name: tag.local, namespace: tag.uri, attributes: attributesOf(tag), spot: opened })
   })
   parser.on('closetag', () => {
+    if (wordsFrom === depth) wordsFrom = 0
     depth--
     canonical.push('</e>')
   })
@@ -96,6 +93,15 @@ export function gate(text: string): Gated {
   for (let at = 0; at < text.length; at += PIECE) parser.write(text.slice(at, at + PIECE))
   parser.close()
   return { canonical: canonical.join(''), tags, texts }
+}
+
+const BLANK = /^[ \t\r\n]*$/
+
+function attributesOf(tag: SaxesTagNS): Map<string, string> {
+  const attributes = new Map<string, string>()
+  for (const { uri, local, value } of Object.values(tag.attributes))
+    attributes.set(uri === '' ? local : `{${uri}}${local}`, value)
+  return attributes
 }
 
 /** The message of saxes without its own positions and full stop. */

@@ -1,16 +1,15 @@
-import { unionOfBoxes, type Box } from '../geometry/box.js'
-import { boxOfContour } from '../geometry/curve.js'
-import { meanScale, multiply, type Matrix } from '../geometry/matrix.js'
+import type { Box } from '../geometry/box.js'
+import { boxOfContours } from '../geometry/curve.js'
+import type { Matrix } from '../geometry/matrix.js'
 import { circleOf } from './arc.js'
 import { outlineOf, type Read } from './basic-shapes.js'
 import type { Declared } from './cascade.js'
-import { mapContour } from './clip.js'
 import { ANYTHING, PICTURE } from './collector.js'
 import type { Element } from './document.js'
 import type { Shape } from './drawing.js'
 import { LARGEST_COORDINATE } from './limits.js'
 import { fillOf, strokeOf } from './paint.js'
-import type { Outline } from './path.js'
+import type { Outline } from './pen.js'
 import { isSeenWhole } from './place.js'
 import { lengthsAt, sourceAt, type Context, type Scene } from './scene.js'
 
@@ -18,24 +17,18 @@ import { lengthsAt, sourceAt, type Context, type Scene } from './scene.js'
 export function renderShape(scene: Scene, element: Element, context: Context): void {
   if (!context.style.visible) return
   const declared = scene.cascade.of(element)
-  const outline = outlineOf(
-    element.name,
-    readerOf(element, declared),
-    lengthsAt(scene, context),
-    meanScale(context.matrix),
-  )
+  const outline = outlineOf(element.name, readerOf(element, declared), lengthsAt(scene, context), context.matrix)
   scene.spend(
     'pathSegments',
     outline.contours.reduce((n, c) => n + c.segments.length, 0),
     element,
   )
-  const contours = outline.contours.map((contour) => mapContour(contour, context.matrix))
-  const box = unionOfBoxes(contours.map(boxOfContour))
+  const box = boxOfContours(outline.contours)
   const source = sourceAt(element, context)
   if (outline.fault !== undefined) scene.collector.ignore(source, outline.fault, ANYTHING, sane(box) ? box : undefined)
   if (!box) return
   if (!sane(box)) return scene.collector.ignore(source, 'It lies too far away to be part of a sign.', ANYTHING)
-  const shape = painted(scene, element, declared, context, { ...outline, contours }, box)
+  const shape = painted(scene, element, declared, context, outline, box)
   const reach = shape ? grownByStroke(shape) : box
   if (hasMarkers(scene, element, context) && isSeenWhole(scene, element, context, reach))
     scene.collector.ignore(source, 'Its markers are not worked out.', PICTURE, box)
@@ -73,17 +66,12 @@ function painted(
   if (!fill && (!stroke || thin)) return undefined
   for (const pattern of [fill?.pattern, thin ? undefined : stroke?.pattern])
     if (pattern) scene.collector.ignore(source, 'It is painted with a pattern, which is not worked out.', PICTURE, box)
-  const circle = outline.ellipse && circleOf(multiply(matrix, outline.ellipse))
-  return {
-    contours: outline.contours,
-    ...(fill ? { fill: fill.paint } : {}),
-    fillRule: style.fillRule,
-    ...(stroke && !thin ? { stroke: stroke.paint } : {}),
-    source,
-    labels: context.labels,
-    ...(circle ? { circle } : {}),
-    box,
-  }
+  const circle = outline.ellipse && circleOf(outline.ellipse)
+  const shape: Shape = { contours: outline.contours, fillRule: style.fillRule, source, labels: context.labels, box }
+  if (fill) shape.fill = fill.paint
+  if (stroke && !thin) shape.stroke = stroke.paint
+  if (circle) shape.circle = circle
+  return shape
 }
 
 /** The space in which the stroke's width counts: the user's, or the page's px when it does not scale (SVG 2, 8.13). */

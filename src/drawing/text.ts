@@ -1,8 +1,6 @@
 import { unionOfBoxes, type Box } from '../geometry/box.js'
-import { boxOfContour } from '../geometry/curve.js'
-import type { Contour } from '../geometry/outline.js'
 import { charactersOf, type Character, type Owner } from './characters.js'
-import { mapContour } from './clip.js'
+import { boxOfFrame } from './clip.js'
 import { WORDS } from './collector.js'
 import type { Element } from './document.js'
 import type { DrawnText } from './drawing.js'
@@ -126,14 +124,7 @@ function roughBox({ positions, fontSize, letterSpacing, matrix }: DrawnText): Bo
   const boxes = positions.flatMap((p, i) => {
     if (i > 0 && p?.x === undefined && p?.y === undefined) return []
     const [x, y] = [p?.x ?? 0, p?.y ?? baseline]
-    const frame: Contour = { start: { x: x - reach, y: y - fontSize }, segments: [], closed: true }
-    const corners = [
-      { x: x + reach, y: y - fontSize },
-      { x: x + reach, y: y + fontSize },
-      { x: x - reach, y: y + fontSize },
-    ]
-    frame.segments = corners.map((to) => ({ kind: 'line', to }))
-    return [boxOfContour(mapContour(frame, matrix))]
+    return [boxOfFrame({ x: x - reach, y: y - fontSize, width: 2 * reach, height: 2 * fontSize }, matrix)]
   })
   return unionOfBoxes(boxes)
 }

@@ -1,9 +1,10 @@
 import { multiply, translation } from '../geometry/matrix.js'
-import { mapContour, regionOf } from './clip.js'
+import { frameRegion } from './clip.js'
 import { ANYTHING, NOTHING, sourceOf } from './collector.js'
 import { XLINK_HREF, type Element } from './document.js'
 import { enter } from './enter.js'
 import { parseLength, type Axis } from './length.js'
+import { NAME_LENGTH } from './limits.js'
 import { lengthsAt, sourceAt, type Context, type Scene } from './scene.js'
 import { fitViewBox, parseAspectRatio, parseViewBox } from './viewbox.js'
 
@@ -38,7 +39,7 @@ export function renderUse(scene: Scene, element: Element, context: Context, visi
   const here: Context = {
     ...context,
     matrix: multiply(context.matrix, translation(x, y)),
-    source: context.source ?? { ...sourceOf(element), ...(id ? { id: id.slice(0, 200) } : {}) },
+    source: context.source ?? { ...sourceOf(element), ...(id ? { id: id.slice(0, NAME_LENGTH) } : {}) },
   }
   if (target.name !== 'symbol' && target.name !== 'svg') return visit(scene, target, here)
   const inside = enter(scene, target, here)
@@ -87,18 +88,8 @@ export function renderViewport(
   }
   const overflow = scene.cascade.of(element).get('overflow')?.trim() ?? 'hidden'
   if (overflow !== 'visible' && overflow !== 'auto' && width !== undefined && height !== undefined) {
-    const edge = regionOf([mapContour(frame(width, height), corner)], 'nonzero')
-    if (edge) here.clips = [...context.clips, { regions: [edge] }]
+    const edge = frameRegion({ x: 0, y: 0, width, height }, corner)
+    here.clips = [...context.clips, { regions: [edge] }]
   }
   visitChildren(scene, element, here)
 }
-
-const frame = (width: number, height: number) => ({
-  start: { x: 0, y: 0 },
-  segments: [
-    { kind: 'line' as const, to: { x: width, y: 0 } },
-    { kind: 'line' as const, to: { x: width, y: height } },
-    { kind: 'line' as const, to: { x: 0, y: height } },
-  ],
-  closed: true,
-})

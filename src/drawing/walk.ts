@@ -1,7 +1,6 @@
-import { boxOfContour } from '../geometry/curve.js'
-import type { Contour } from '../geometry/outline.js'
+import type { Box } from '../geometry/box.js'
 import { SHAPE_NAMES } from './basic-shapes.js'
-import { mapContour } from './clip.js'
+import { boxOfFrame } from './clip.js'
 import { NOTHING, PICTURE, WORDS, type CouldBe } from './collector.js'
 import { isElement, isSvg, type Element } from './document.js'
 import { enter } from './enter.js'
@@ -110,7 +109,7 @@ function passOver(scene: Scene, element: Element, context: Context): void {
   }
   if (!context.style.visible) return
   const frame = frameOf(scene, element, context)
-  const box = frame && boxOfContour(mapContour(frame, context.matrix))
+  const box = frame && boxOfFrame(frame, context.matrix)
   if (!box || !Object.values(box).every(Number.isFinite))
     return scene.collector.ignore(sourceAt(element, context), known.why, known.couldBe)
   if (isSeenWhole(scene, element, context, box, known.couldBe))
@@ -118,12 +117,10 @@ function passOver(scene: Scene, element: Element, context: Context): void {
 }
 
 /** The rectangle of an element that has one, in user units. */
-function frameOf(scene: Scene, element: Element, context: Context): Contour | undefined {
+function frameOf(scene: Scene, element: Element, context: Context): Box | undefined {
   const lengths = lengthsAt(scene, context)
   const read = (name: string, axis: 'x' | 'y') => parseLength(element.attributes.get(name) ?? '0', axis, lengths)
   const [x, y, width, height] = [read('x', 'x'), read('y', 'y'), read('width', 'x'), read('height', 'y')]
   if (x === undefined || y === undefined || !width || !height) return undefined
-  const line = (px: number, py: number) => ({ kind: 'line' as const, to: { x: px, y: py } })
-  const segments = [line(x + width, y), line(x + width, y + height), line(x, y + height)]
-  return { start: { x, y }, segments, closed: true }
+  return { x, y, width, height }
 }

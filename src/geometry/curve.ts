@@ -28,20 +28,6 @@ export const pointOfCubic = (start: Point, cubic: Cubic, t: number): Point => ({
   y: valueAt(t, start.y, cubic.c1.y, cubic.c2.y, cubic.to.y),
 })
 
-/** Least and greatest value of a cubic over 0 to 1. */
-function rangeOfCubic(p0: number, p1: number, p2: number, p3: number): [number, number] {
-  let low = Math.min(p0, p3)
-  let high = Math.max(p0, p3)
-  if (p1 >= low && p1 <= high && p2 >= low && p2 <= high) return [low, high]
-  for (const t of rootsOfDerivative(p0, p1, p2, p3)) {
-    if (!(t > 0 && t < 1)) continue
-    const value = valueAt(t, p0, p1, p2, p3)
-    low = Math.min(low, value)
-    high = Math.max(high, value)
-  }
-  return [low, high]
-}
-
 /** Roots of B'(t)/3 = a t² + b t + c, in the form that does not lose digits when `a` is small. */
 function rootsOfDerivative(p0: number, p1: number, p2: number, p3: number): number[] {
   const a = p3 - 3 * p2 + 3 * p1 - p0
@@ -55,25 +41,63 @@ function rootsOfDerivative(p0: number, p1: number, p2: number, p3: number): numb
 
 /** The exact box of a contour: where its curves truly reach, not where their control points lie. Millimetres. */
 export function boxOfContour(contour: Contour): Box {
-  let { x: left, y: top } = contour.start
-  let { x: right, y: bottom } = contour.start
-  let from = contour.start
-  for (const segment of contour.segments) {
-    const [x0, x1, y0, y1] =
-      segment.kind === 'line'
-        ? [segment.to.x, segment.to.x, segment.to.y, segment.to.y]
-        : [
-            ...rangeOfCubic(from.x, segment.c1.x, segment.c2.x, segment.to.x),
-            ...rangeOfCubic(from.y, segment.c1.y, segment.c2.y, segment.to.y),
-          ]
-    if (x0 < left) left = x0
-    if (x1 > right) right = x1
-    if (y0 < top) top = y0
-    if (y1 > bottom) bottom = y1
-    from = segment.to
-  }
-  return { x: left, y: top, width: right - left, height: bottom - top }
+  const reach = new Reach()
+  reach.add(contour)
+  return reach.box
 }
+
+/** The exact box round all contours; undefined for none. */
+export function boxOfContours(contours: readonly Contour[]): Box | undefined {
+  if (contours.length === 0) return undefined
+  const reach = new Reach()
+  for (const contour of contours) reach.add(contour)
+  return reach.box
+}
+
+class Reach {
+  private left = Infinity
+  private top = Infinity
+  private right = -Infinity
+  private bottom = -Infinity
+
+  get box(): Box {
+    return { x: this.left, y: this.top, width: this.right - this.left, height: this.bottom - this.top }
+  }
+
+  add(contour: Contour): void {
+    let from = contour.start
+    this.addX(from.x)
+    this.addY(from.y)
+    for (const segment of contour.segments) {
+      this.addX(segment.to.x)
+      this.addY(segment.to.y)
+      if (segment.kind === 'cubic') this.addBends(from, segment)
+      from = segment.to
+    }
+  }
+
+  /** A curve stays within its control points: while these are inside, it cannot reach further. */
+  private addBends(from: Point, { c1, c2, to }: Cubic): void {
+    if (Math.min(c1.x, c2.x) < this.left || Math.max(c1.x, c2.x) > this.right)
+      for (const t of bends(from.x, c1.x, c2.x, to.x)) this.addX(valueAt(t, from.x, c1.x, c2.x, to.x))
+    if (Math.min(c1.y, c2.y) < this.top || Math.max(c1.y, c2.y) > this.bottom)
+      for (const t of bends(from.y, c1.y, c2.y, to.y)) this.addY(valueAt(t, from.y, c1.y, c2.y, to.y))
+  }
+
+  private addX(x: number): void {
+    if (!(x >= this.left)) this.left = x
+    if (!(x <= this.right)) this.right = x
+  }
+
+  private addY(y: number): void {
+    if (!(y >= this.top)) this.top = y
+    if (!(y <= this.bottom)) this.bottom = y
+  }
+}
+
+/** Parameters inside the curve at which it turns back along one axis. */
+const bends = (p0: number, p1: number, p2: number, p3: number): number[] =>
+  rootsOfDerivative(p0, p1, p2, p3).filter((t) => t > 0 && t < 1)
 
 function piecesOfCubic(from: Point, cubic: Cubic, tolerance: number): number {
   const { c1, c2, to } = cubic
