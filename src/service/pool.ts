@@ -14,6 +14,8 @@ const BYTES_PER_MEGABYTE = 1024 * 1024
 /** Threads that check drawings under a limit of time and memory, so that no drawing holds up or takes down the service. */
 export class Pool {
   private readonly piscina: Piscina
+  /** Tasks that run or wait. Counted here: the pool's own limit lets more pass. */
+  private taken = 0
 
   constructor(
     private readonly settings: Settings,
@@ -23,7 +25,6 @@ export class Pool {
       filename: settings.worker.href,
       minThreads: settings.threads,
       maxThreads: settings.threads,
-      maxQueue: settings.queueLimit,
       concurrentTasksPerWorker: 1,
       resourceLimits: { maxOldGenerationSizeMb: settings.heapLimit },
       // Threads have no business with the environment.
@@ -38,6 +39,16 @@ export class Pool {
    * @throws {ServiceProblem} `busy` when the queue is full.
    */
   async run(task: Task): Promise<Answer> {
+    if (this.taken >= this.settings.threads + this.settings.queueLimit) throw busy()
+    this.taken++
+    try {
+      return await this.runInThread(task)
+    } finally {
+      this.taken--
+    }
+  }
+
+  private async runInThread(task: Task): Promise<Answer> {
     const { port1: begun, port2 } = new MessageChannel()
     const abort = new AbortController()
     let began: number | undefined
@@ -72,7 +83,6 @@ export class Pool {
     if (!(error instanceof Error) || error instanceof Refusal) return error
     if (error.name === 'AbortError') return began === undefined ? busy() : this.tookTooLong(performance.now() - began)
     if ('code' in error && error.code === 'ERR_WORKER_OUT_OF_MEMORY') return this.tookTooMuch()
-    if (/queue is at limit/u.test(error.message)) return busy()
     return error
   }
 

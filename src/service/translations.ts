@@ -54,8 +54,9 @@ export function translationRoutes(app: FastifyInstance, translator: Translator) 
   }
   app.post('/v1/translations', documented(operation), async (request, reply) => {
     const type = negotiate(request, reply, ['application/json'])
-    if (request.isMultipart() || Buffer.isBuffer(request.body)) throw unsupported(request)
-    const parsed = TranslationRequest.safeParse(request.body)
+    const { body } = request
+    if (body === undefined || Buffer.isBuffer(body) || request.isMultipart()) throw unsupported(request)
+    const parsed = TranslationRequest.safeParse(body)
     if (!parsed.success) throw invalid(parsed.error, TranslationRequest, '')
     return reply.type(type).send(JSON.stringify(translate(parsed.data)))
   })

@@ -1,0 +1,95 @@
+import { afterEach, describe, expect, it } from 'vitest'
+import { Refusal } from '../../src/refusal.js'
+import { Pool } from '../../src/service/pool.js'
+import { ServiceProblem } from '../../src/service/problems.js'
+import { DEFAULT_SETTINGS, type Settings } from '../../src/service/settings.js'
+import type { Task } from '../../src/service/task.js'
+
+/** All figures are invented: short limits, so that the tests are short. */
+const settings: Settings = {
+  ...DEFAULT_SETTINGS,
+  worker: new URL('./stuck-worker.mjs', import.meta.url),
+  threads: 1,
+  timeLimit: 300,
+  heapLimit: 64,
+  queueLimit: 4,
+}
+
+let pool: Pool | undefined
+const open = (change: Partial<Settings> = {}) => (pool = new Pool({ ...settings, ...change }, () => undefined))
+afterEach(() => pool?.close())
+
+const task = (order: string): Task => ({
+  kind: 'check',
+  type: 'application/json',
+  input: {
+    drawing: new TextEncoder().encode(order),
+    standards: [],
+    options: { use: 'gift', decisionRule: 'simple', unitSystem: 'printed', language: 'en' },
+  },
+})
+
+const failure = async (run: Promise<unknown>): Promise<unknown> =>
+  run.then(
+    () => undefined,
+    (error: unknown) => error,
+  )
+
+describe('a thread', () => {
+  it('stops what takes too long, says how long it may take, and works on', async () => {
+    const used = open()
+    const refusal = await failure(used.run(task('loop')))
+    expect(refusal).toBeInstanceOf(Refusal)
+    expect(refusal).toMatchObject({ type: 'too-complex', excess: { limit: 300 } })
+    expect((refusal as Refusal).excess?.actual).toBeGreaterThanOrEqual(295)
+    expect((await used.run(task('next'))).body).toContain('next')
+  })
+
+  it('stops what takes too much memory, and works on', async () => {
+    const used = open({ timeLimit: 20_000 })
+    const refusal = await failure(used.run(task('hoard')))
+    expect(refusal).toMatchObject({ name: 'Refusal', type: 'too-complex', excess: { limit: 64 * 1024 * 1024 } })
+    expect((await used.run(task('next'))).body).toContain('next')
+  })
+
+  it('survives a fault and an exit of its own', async () => {
+    const used = open({ timeLimit: 20_000 })
+    expect(await failure(used.run(task('throw')))).not.toBeInstanceOf(Refusal)
+    expect(await failure(used.run(task('exit')))).toBeInstanceOf(Error)
+    expect((await used.run(task('next'))).body).toContain('next')
+  })
+
+  it('sees nothing of the environment', async () => {
+    expect(JSON.parse((await open().run(task('look'))).body)).toEqual({ environment: [], thread: 'look' })
+  })
+})
+
+describe('the queue', () => {
+  it('does not count waiting as work', async () => {
+    // Three endless tasks of 300 ms one after the other: the last waits 600 ms and is still not late.
+    const used = open()
+    const results = await Promise.all(['loop', 'loop', 'next'].map((order) => failure(used.run(task(order)))))
+    expect(results.map((result) => result === undefined)).toEqual([false, false, true])
+  })
+
+  it('refuses with a time to come back when it is full', async () => {
+    const used = open({ queueLimit: 1 })
+    await used.run(task('warm'))
+    const results = await Promise.all(Array.from({ length: 6 }, () => failure(used.run(task('loop')))))
+    const busy = results.filter((result) => result instanceof ServiceProblem)
+    // One runs, one waits.
+    expect(busy).toHaveLength(4)
+    expect(busy[0]).toMatchObject({
+      type: 'busy',
+      headers: { 'retry-after': expect.stringMatching(/^\d+$/) as string },
+    })
+  })
+})
+
+it('leaves the bytes of a shared buffer to their owner', async () => {
+  const shared = new TextEncoder().encode('xnextx')
+  const used = open()
+  const answer = await used.run({ ...task(''), input: { ...task('').input, drawing: shared.subarray(1, 5) } })
+  expect(answer.body).toContain('"next"')
+  expect(shared.byteLength).toBe(6)
+})

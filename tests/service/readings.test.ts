@@ -1,0 +1,32 @@
+import type { FastifyInstance } from 'fastify'
+import request from 'supertest'
+import { afterAll, beforeAll, expect, it } from 'vitest'
+import { Report } from '../../src/report/schema.js'
+import { ReadingAnswer } from '../../src/service/reading-answer.js'
+import { POTTERY_ROOM } from '../../src/sign/examples.js'
+import { runningService, THEATER, THEATER_CELLS } from './running.js'
+
+let app: FastifyInstance
+beforeAll(async () => {
+  app = await runningService()
+})
+afterAll(() => app.close())
+
+it('reads a drawing as a check does, without judging', async () => {
+  const { body } = await request(app.server).post('/v1/readings').type('image/svg+xml').send(THEATER).expect(200)
+  const answer = ReadingAnswer.parse(body)
+  expect(answer.reading.braille[0]?.lines[0]?.cells).toBe(THEATER_CELLS)
+  const check = await request(app.server).post('/v1/checks').type('image/svg+xml').send(THEATER)
+  const report = Report.parse(check.body)
+  expect(answer).toEqual({
+    reading: report.reading,
+    assumptions: report.assumptions,
+    ignored: report.ignored,
+    unread: report.unread,
+  })
+})
+
+it('reads a description too', async () => {
+  const { body } = await request(app.server).post('/v1/readings').send({ sign: POTTERY_ROOM }).expect(200)
+  expect(ReadingAnswer.parse(body).reading.lettering[0]?.text).toBe('POTTERY 117')
+})

@@ -1,0 +1,14 @@
+// Stands in for the worker: what it does is told by the text of the drawing.
+export default function work({ task, begun }) {
+  begun.postMessage('begun')
+  begun.close()
+  const order = new TextDecoder().decode(task.input.drawing ?? new Uint8Array())
+  if (order === 'loop') for (;;);
+  if (order === 'hoard') {
+    const hoard = []
+    for (;;) hoard.push(new Array(1000).fill(hoard.length))
+  }
+  if (order === 'throw') throw new Error('a fault of ours, with a secret')
+  if (order === 'exit') process.exit(3)
+  return { body: JSON.stringify({ environment: Object.keys(process.env), thread: order }), tag: 'a' }
+}
