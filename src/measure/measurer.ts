@@ -50,7 +50,7 @@ export function measurer(sign: Sign, translator: Translator): Measure {
     const key = JSON.stringify([name, scope.parts, scope.sections])
     const before = taken.get(key)
     if (before) return before
-    const quantity = QUANTITIES[name]
+    const quantity = Object.hasOwn(QUANTITIES, name) ? QUANTITIES[name] : undefined
     if (!quantity) throw new RangeError(`the quantity ${name} is not defined`)
     const measurement = take(name, quantity, { sign, translator, scope, pairs })
     taken.set(key, measurement)

@@ -54,9 +54,14 @@ function stationTactile(subject: Subject): Found {
 }
 
 /** A matter for a person: never measured, always named. */
-function matter(method: string, why: string, applies: (sign: Sign) => string | undefined = () => undefined): Quantity {
+function matter(
+  method: string,
+  why: string,
+  applies: (sign: Sign) => string | undefined = () => undefined,
+  unit: Quantity['unit'] = 'truth',
+): Quantity {
   return {
-    unit: 'truth',
+    unit,
     method,
     couldBe: [],
     doubt: 'more',
@@ -137,6 +142,8 @@ export const SIGN: Quantities = {
   'installation.overhang': matter(
     'From the post to the edge of the sign.',
     'only a sign on posts in a circulation path is concerned',
+    () => undefined,
+    'mm',
   ),
   'installation.headroom': {
     unit: 'mm',
