@@ -2,12 +2,14 @@ import { createHash } from 'node:crypto'
 import type { CheckInput } from '../check.js'
 import type { Translator } from '../braille/translator.js'
 import { canonicalJson } from '../standards/catalogue.js'
+import type { Requirement } from '../standards/standard.js'
 import { VERSION } from '../version.js'
 
 /** Digests: who asked the same question gets the same id. SHA-256 (FIPS 180-4) over a canonical text. */
 
 const ID_DIGITS = 32
-const FINGERPRINT_DIGITS = 16
+/** Hexadecimal digits of each half of a fingerprint. */
+const FINGERPRINT_DIGITS = 12
 
 /** `chk_` and a digest of the input, the options, the standards' digests, the braille engine and this version. */
 export function reportId(
@@ -27,12 +29,24 @@ export function reportId(
   return `chk_${hash.update(canonicalJson(question)).digest('hex').slice(0, ID_DIGITS)}`
 }
 
+const short = (text: string): string => createHash('sha256').update(text).digest('hex').slice(0, FINGERPRINT_DIGITS)
+
+/** The digest of each row of a table, taken once. */
+const rows = new WeakMap<Requirement, string>()
+
 /**
- * Names a finding for waivers and for comparing two reports.
+ * Names the findings of one sign for waivers and for comparing two reports: half of a fingerprint is the requirement, half
+ * the sign and the offending parts.
  * @param sign what tells one sign from another: its mark or, without one, its words
- * @param elements our names of the offending parts
  */
-export function fingerprint(requirement: string, sign: string, elements: readonly string[]): string {
-  const parts = canonicalJson([requirement, sign, [...new Set(elements)].sort()])
-  return createHash('sha256').update(parts).digest('hex').slice(0, FINGERPRINT_DIGITS)
+export function fingerprinter(sign: string): (requirement: Requirement, elements: readonly string[]) => string {
+  const places = new Map<string, string>()
+  return (requirement, elements) => {
+    const row = rows.get(requirement) ?? short(requirement.requirement)
+    rows.set(requirement, row)
+    const key = canonicalJson([sign, [...new Set(elements)].sort()])
+    const place = places.get(key) ?? short(key)
+    places.set(key, place)
+    return row + place
+  }
 }

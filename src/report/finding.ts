@@ -1,7 +1,7 @@
 import type { Judgement } from '../judge/finding.js'
 import type { LoadedStandard } from '../standards/catalogue.js'
 import type { Place } from '../sign/sign.js'
-import { fingerprint } from './digest.js'
+import type { fingerprinter } from './digest.js'
 import type { Finding } from './finding-schema.js'
 import { messageFor } from './messages.js'
 import { kept } from './numbers.js'
@@ -14,13 +14,13 @@ export const MOST_PLACES = 100
 
 /**
  * One judgement as a finding of the report.
- * @param signName what tells this sign from another, for the fingerprint
+ * @param fingerprint names the findings of this sign
  * @param all every judgement of the check
  */
 export function findingOf(
   judgement: Judgement,
   standard: LoadedStandard,
-  signName: string,
+  fingerprint: ReturnType<typeof fingerprinter>,
   all: readonly Judgement[],
 ): Finding {
   const { requirement, limit } = judgement
@@ -59,8 +59,7 @@ export function findingOf(
       note: requirement.citation.note ?? null,
     },
     fingerprint: fingerprint(
-      requirement.requirement,
-      signName,
+      requirement,
       places.map((place) => place.element),
     ),
   }

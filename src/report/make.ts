@@ -5,7 +5,7 @@ import { isKnown, type Sign } from '../sign/sign.js'
 import type { LoadedStandard } from '../standards/catalogue.js'
 import { VERSION } from '../version.js'
 import { caveatsOf } from './caveats.js'
-import { reportId } from './digest.js'
+import { fingerprinter, reportId } from './digest.js'
 import { findingOf } from './finding.js'
 import { reportPlace, reportSource } from './place.js'
 import { questionsOf, toMeasureOf } from './questions.js'
@@ -25,9 +25,9 @@ export interface ReportInput {
 /** All judgements as a report. Pure, with a fixed order of keys: the same input gives the same bytes. */
 export function makeReport({ input, sign, standards, judgements, translator }: ReportInput): Report {
   const all = judgements.flat()
-  const name = nameOf(sign)
+  const fingerprint = fingerprinter(nameOf(sign))
   const findings = standards.flatMap((standard, i) =>
-    (judgements[i] ?? []).map((judgement) => findingOf(judgement, standard, name, all)),
+    (judgements[i] ?? []).map((judgement) => findingOf(judgement, standard, fingerprint, all)),
   )
   const { decisionRule, unitSystem } = input.options
   const { identity } = translator

@@ -5,8 +5,8 @@
 
 export const MILLIMETRES_PER_INCH = 25.4
 
-/** Decimals that a report keeps in its JSON numbers: enough for every comparison, without the noise of float64. */
-const KEPT_DECIMALS = 9
+/** What a report keeps of a JSON number: enough for every comparison, without the noise of float64. */
+const KEPT = 1e9
 const MOST_DECIMALS = 6
 /** Ends are shown exactly if this many decimals do: 1/32 inch takes five, in inches and in millimetres. */
 const MOST_EXACT_DECIMALS = 5
@@ -20,8 +20,8 @@ export interface Ends {
 /** Rounds away float64 noise; keeps the order of any two numbers. Not finite: null. */
 export function kept(value: number | undefined): number | null {
   if (value === undefined || !Number.isFinite(value)) return null
-  const rounded = Number(value.toFixed(KEPT_DECIMALS))
-  return rounded === 0 ? 0 : rounded
+  const rounded = Math.round(value * KEPT) / KEPT
+  return Number.isFinite(rounded) ? rounded + 0 : value
 }
 
 /** `value` with a fixed number of decimals, never "-0". */
@@ -40,10 +40,8 @@ const mapped = ({ min, max }: Ends, change: (end: number) => number): Ends => ({
 
 /** An end as it is shown: exactly, where that takes few decimals, else with at least as many as the value. */
 function shownEnd(end: number, decimals: number, least: number): string {
-  for (let exact = least; exact <= MOST_EXACT_DECIMALS; exact++) {
-    const text = fixed(end, exact)
-    if (Math.abs(Number(text) - end) < EXACT) return text
-  }
+  for (let exact = least, scale = 10 ** least; exact <= MOST_EXACT_DECIMALS; exact++, scale *= 10)
+    if (Math.abs(Math.round(end * scale) - end * scale) < EXACT * scale) return fixed(end, exact)
   return fixed(end, Math.max(decimals, least))
 }
 

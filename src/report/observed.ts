@@ -76,6 +76,7 @@ export const isMethod = (o: Observation): boolean => o.basis === 'drawn' && isNu
 const NOISE = `Up to ${ARITHMETIC_NOISE} mm of arithmetic noise in drawn lengths is allowed at each limit.`
 
 function howIn({ method, unit }: Measurement, chief: Observation): string {
+  if (chief.basis !== 'drawn') return method
   const own = isMethod(chief) && chief.remark !== undefined ? chief.remark : ''
   const exact: Observation = { ...chief, basis: 'declared' }
   const noise = noiseOf(chief, unit) > noiseOf(exact, unit) ? NOISE : ''

@@ -58,13 +58,7 @@ function expectedOf(judgement: Judgement): string | null {
 function numeric(judgement: Judgement, window: Ends, unit: 'mm' | 'ratio'): Remedy {
   const { quantity } = judgement.requirement
   const aim = aimIn(window, unit)
-  const { name } = wordsFor(quantity)
-  const text =
-    aim === null
-      ? `Bring the ${name} within its limit.`
-      : unit === 'mm'
-        ? `Set the ${name} to ${trimmed(aim)} mm (${lengths(window)}).`
-        : `Set the ${name} to ${ratios(judgement, aim, window)}.`
+  const text = sentenceFor(judgement, aim, window, unit)
   return {
     quantity,
     min: kept(window.min),
@@ -74,6 +68,17 @@ function numeric(judgement: Judgement, window: Ends, unit: 'mm' | 'ratio'): Reme
     expected: null,
     text,
   }
+}
+
+function sentenceFor(judgement: Judgement, aim: number | null, window: Ends, unit: 'mm' | 'ratio'): string {
+  const { quantity } = judgement.requirement
+  const { name } = wordsFor(quantity)
+  if (aim === null) return `Bring the ${name} within its limit.`
+  if (unit === 'mm') return `Set the ${name} to ${trimmed(aim)} mm (${lengths(window)}).`
+  const to = ratios(judgement, aim, window)
+  return quantity.startsWith('contrast.')
+    ? `Choose colours that bring the ${name} to ${to}.`
+    : `Set the ${name} to ${to}.`
 }
 
 const MM_DECIMALS = 2
