@@ -39,8 +39,7 @@ export function recognise(drawing: Drawing, options: RecogniseOptions, translato
   const braille = findBraille(labelled, texts.braille, known, translator)
 
   const pieces = piecesOf(labelled, [...braille.dots, ...braille.specks], drawing)
-  const places = texts.lettering.flatMap(({ run }) => (run.place ? [run.place] : []))
-  const sorted = sortOut({ dots: braille.dots, texts: places, pieces }, drawing)
+  const sorted = sortOut({ dots: braille.dots, texts: texts.places, pieces }, drawing)
   const clouds = cloudsOf(drawing)
   const surfaces = surfacesOf(sorted.grounds)
 

@@ -50,37 +50,44 @@ interface Edge<T> {
 
 function loopsOf<T>(edges: readonly Stroked<T>[]): Edge<T>[][] {
   const meeting = new Map<string, Stroked<T>[]>()
-  const at = (item: Stroked<T>, p: Point) => `${strokeOf(item.shape)} ${keyOf(p)}`
+  const at = ({ shape }: Stroked<T>, p: Point) => `${strokeOf(shape)} ${keyOf(p)}`
   for (const item of edges)
     for (const p of [item.shape.contours[0].start, endOf(item.shape.contours[0])]) {
       const here = meeting.get(at(item, p))
       if (here) here.push(item)
       else meeting.set(at(item, p), [item])
     }
-  const used = new Set<Stroked<T>>()
-  const loops: Edge<T>[][] = []
-  for (const item of edges) {
-    if (used.has(item)) continue
-    const loop: Edge<T>[] = [{ item, backwards: false }]
-    const seen = new Set([item])
-    let tip = endOf(item.shape.contours[0])
-    for (let next = other(item); next && !seen.has(next);) {
-      const backwards = keyOf(next.shape.contours[0].start) !== keyOf(tip)
-      loop.push({ item: next, backwards })
-      seen.add(next)
-      tip = backwards ? next.shape.contours[0].start : endOf(next.shape.contours[0])
-      next = other(next)
-    }
-    for (const one of seen) used.add(one)
-    const round = keyOf(tip) === keyOf(item.shape.contours[0].start)
-    if (round && loop.length > 1) loops.push(loop)
-
-    function other(from: Stroked<T>): Stroked<T> | undefined {
-      const here = meeting.get(at(from, tip)) ?? []
-      return here.length === 2 ? here.find((one) => one !== from) : undefined
-    }
+  /** The only other edge that meets this one at a point. */
+  const partner = (item: Stroked<T>, p: Point): Stroked<T> | undefined => {
+    const here = meeting.get(at(item, p)) ?? []
+    return here.length === 2 ? here.find((one) => one !== item) : undefined
   }
-  return loops
+  const used = new Set<Stroked<T>>()
+  return edges.flatMap((item) => {
+    if (used.has(item)) return []
+    const chain = walk(item, partner)
+    for (const edge of chain.edges) used.add(edge.item)
+    const { start } = item.shape.contours[0]
+    const round = keyOf(chain.tip) === keyOf(start) && partner(item, start) === chain.edges.at(-1)?.item
+    return round ? [chain.edges] : []
+  })
+}
+
+/** From an edge on, as long as there is one way to go. */
+function walk<T>(first: Stroked<T>, partner: (item: Stroked<T>, p: Point) => Stroked<T> | undefined) {
+  const edges: Edge<T>[] = [{ item: first, backwards: false }]
+  const seen = new Set([first])
+  let tip = endOf(first.shape.contours[0])
+  let next = partner(first, tip)
+  while (next && !seen.has(next)) {
+    const contour = next.shape.contours[0]
+    const backwards = keyOf(contour.start) !== keyOf(tip)
+    edges.push({ item: next, backwards })
+    seen.add(next)
+    tip = backwards ? contour.start : endOf(contour)
+    next = partner(next, tip)
+  }
+  return { edges, tip }
 }
 
 function closedShape<T>(loop: readonly Edge<T>[]): Shape {

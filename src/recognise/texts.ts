@@ -1,3 +1,4 @@
+import type { Point } from '../geometry/point.js'
 import type { Assumption, Ignored, LetteringPart, Unread } from '../sign/sign.js'
 import { brailleIn } from './brailletext.js'
 import type { Labelled } from './labelling.js'
@@ -8,6 +9,8 @@ import type { NamedPart } from './parts.js'
 export interface Texts {
   lettering: { run: LaidRun; part: LetteringPart }[]
   braille: LaidRun[]
+  /** Where all of it stands, what is not read included. */
+  places: Point[]
   assumptions: Assumption[]
   unread: Unread[]
   ignored: Ignored[]
@@ -18,11 +21,14 @@ const BRAILLE_FACE = /braille/i
 
 export function readTexts({ texts }: Labelled): Texts {
   const runs = layOut(texts.map((t) => t.text))
-  const read: Texts = { lettering: [], braille: [], assumptions: [], unread: [], ignored: [] }
+  const read: Texts = { lettering: [], braille: [], places: [], assumptions: [], unread: [], ignored: [] }
   texts.forEach(({ text, named }, i) => {
     if (text.text.trim() === '') return
     if (named?.part === 'ignore') read.ignored.push({ source: text.source, why: `It is to be ignored: ${named.how}.` })
-    else sortRun(runs[i], named, read)
+    else {
+      sortRun(runs[i], named, read)
+      read.places.push(...[runs[i].place].filter((place) => place !== undefined))
+    }
   })
   const unnamed = texts.some(({ text, named }) => isLettering(text.text) && letteringPart(named) === undefined)
   if (unnamed && read.lettering.length > 0) read.assumptions.push({ about: 'part', text: UNNAMED })
