@@ -53,6 +53,10 @@ export async function buildService(
   })
   let draining = false
   app.decorate('drain', () => void (draining = true))
+  // A connection that a client keeps open would hold up the end of the process.
+  app.addHook('onSend', async (_request, reply) => {
+    if (draining) void reply.header('connection', 'close')
+  })
   const pool = new Pool(settings, (error) => app.log.error({ err: error }, 'a worker thread failed'))
   app.addHook('onClose', () => pool.close())
 

@@ -13,8 +13,8 @@ beforeAll(async () => {
 afterAll(() => app.close())
 
 it('reads a drawing as a check does, without judging', async () => {
-  const { body } = await request(app.server).post('/v1/readings').type('image/svg+xml').send(THEATER).expect(200)
-  const answer = ReadingAnswer.parse(body)
+  const response = await request(app.server).post('/v1/readings').type('image/svg+xml').send(THEATER).expect(200)
+  const answer = ReadingAnswer.parse(response.body)
   expect(answer.reading.braille[0]?.lines[0]?.cells).toBe(THEATER_CELLS)
   const check = await request(app.server).post('/v1/checks').type('image/svg+xml').send(THEATER)
   const report = Report.parse(check.body)
@@ -27,6 +27,6 @@ it('reads a drawing as a check does, without judging', async () => {
 })
 
 it('reads a description too', async () => {
-  const { body } = await request(app.server).post('/v1/readings').send({ sign: POTTERY_ROOM }).expect(200)
-  expect(ReadingAnswer.parse(body).reading.lettering[0]?.text).toBe('POTTERY 117')
+  const response = await request(app.server).post('/v1/readings').send({ sign: POTTERY_ROOM }).expect(200)
+  expect(ReadingAnswer.parse(response.body).reading.lettering[0]?.text).toBe('POTTERY 117')
 })

@@ -2,7 +2,7 @@
 export default function work({ task, begun }) {
   begun.postMessage('begun')
   begun.close()
-  const order = new TextDecoder().decode(task.input.drawing ?? new Uint8Array())
+  const order = Buffer.from(task.input.drawing ?? []).toString()
   if (order === 'loop') for (;;);
   if (order === 'hoard') {
     const hoard = []

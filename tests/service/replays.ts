@@ -1,0 +1,110 @@
+import request, { type Response } from 'supertest'
+import type { Settings } from '../../src/service/settings.js'
+import type { ProblemType } from '../../src/service/problem-table.js'
+import { LIMITS } from '../../src/service/settings.js'
+import { POTTERY_ROOM } from '../../src/sign/examples.js'
+
+/** One request for each problem that the OpenAPI document promises, by operation. The values are invented. */
+
+type App = { server: Parameters<typeof request>[0]; drain: () => void }
+
+/** `plain` is the service as it is; `stuck` has a worker that never ends and no queue. */
+export interface Apps {
+  plain: App
+  stuck: App
+}
+
+export interface Replay {
+  operation: string
+  type: ProblemType
+  send: (apps: Apps) => PromiseLike<Response>
+}
+
+type Call = (app: App) => PromiseLike<Response>
+
+const replay = (operation: string, type: ProblemType, call: Call, on: keyof Apps = 'plain'): Replay => ({
+  operation,
+  type,
+  send: (apps) => call(apps[on]),
+})
+
+export const STUCK: Partial<Settings> = {
+  worker: new URL('./stuck-worker.mjs', import.meta.url),
+  timeLimit: 200,
+  queueLimit: 0,
+}
+
+const SVG = 'image/svg+xml'
+const svg = (attributes: string, content: string) =>
+  `<svg xmlns="http://www.w3.org/2000/svg" ${attributes}>${content}</svg>`
+
+const drawing =
+  (path: string, body: string, query = {}): Call =>
+  (app) =>
+    request(app.server).post(path).query(query).set('content-type', SVG).send(body)
+
+const json =
+  (path: string, body: unknown): Call =>
+  (app) =>
+    request(app.server)
+      .post(path)
+      .set('content-type', 'application/json')
+      .send(typeof body === 'string' ? body : JSON.stringify(body))
+
+/** What checks and readings have in common. */
+const ofSigns = (operation: string, path: string): Replay[] => [
+  replay(operation, 'malformed-json', json(path, '{')),
+  replay(operation, 'malformed-request', (app) => request(app.server).post(path).field('unknown', 'x')),
+  replay(operation, 'malformed-drawing', drawing(path, '<svg')),
+  replay(operation, 'entities-not-accepted', drawing(path, `<!DOCTYPE svg [<!ENTITY a SYSTEM "b">]>${svg('', '&a;')}`)),
+  replay(operation, 'not-acceptable', (app) => request(app.server).post(path).set('accept', 'image/png').send({})),
+  replay(operation, 'too-large', json(path, ' '.repeat(LIMITS.json + 1))),
+  replay(operation, 'unsupported-media-type', (app) =>
+    request(app.server).post(path).set('content-type', 'text/csv').send('a'),
+  ),
+  replay(operation, 'invalid-description', json(path, { sign: {} })),
+  replay(operation, 'invalid-parameters', drawing(path, svg('', ''), { use: 'shed' })),
+  replay(
+    operation,
+    'scale-unknown',
+    drawing(path, svg('width="100%" height="100%" viewBox="0 0 9 9"', '<text>A</text>')),
+  ),
+  replay(operation, 'no-tactile-elements', drawing(path, svg('width="9mm" height="9mm"', ''))),
+  replay(operation, 'too-complex', drawing(path, 'loop'), 'stuck'),
+  replay(
+    operation,
+    'busy',
+    async (app) => {
+      const both = await Promise.all([drawing(path, 'loop')(app), drawing(path, 'loop')(app)])
+      return both.find(({ status }) => status === 503) ?? both[0]
+    },
+    'stuck',
+  ),
+]
+
+export const REPLAYS: Replay[] = [
+  ...ofSigns('createCheck', '/v1/checks'),
+  replay('createCheck', 'unknown-standard', json('/v1/checks', { standards: ['none'], sign: POTTERY_ROOM })),
+  ...ofSigns('createReading', '/v1/readings'),
+  replay('createTranslation', 'malformed-json', json('/v1/translations', '{')),
+  replay('createTranslation', 'not-acceptable', (app) =>
+    request(app.server).post('/v1/translations').set('accept', 'text/html').send({ text: 'a' }),
+  ),
+  replay('createTranslation', 'too-large', json('/v1/translations', ' '.repeat(LIMITS.json + 1))),
+  replay('createTranslation', 'unsupported-media-type', drawing('/v1/translations', svg('', ''))),
+  replay('createTranslation', 'invalid-description', json('/v1/translations', {})),
+  replay('createTranslation', 'unknown-standard', json('/v1/translations', { text: 'a', standards: ['none'] })),
+  replay('createTranslation', 'untranslatable-text', json('/v1/translations', { text: '☃' })),
+  replay('listStandards', 'not-acceptable', (app) =>
+    request(app.server).get('/v1/standards').set('accept', 'text/csv'),
+  ),
+  replay('getStandard', 'not-found', (app) => request(app.server).get('/v1/standards/none')),
+  replay('getStandard', 'not-acceptable', (app) =>
+    request(app.server).get('/v1/standards/us-ada-2010').set('accept', 'text/csv'),
+  ),
+  // Last, because a service that drains goes on draining.
+  replay('isReady', 'busy', (app) => {
+    app.drain()
+    return request(app.server).get('/readyz')
+  }),
+]
