@@ -11,7 +11,7 @@ import {
   take,
   type Ask,
 } from './facts.js'
-import { extentOfBox, frameOf, type Frame } from './frame.js'
+import { extentOf, extentOfBox, frameOf, type Frame } from './frame.js'
 import type { Gap, Observation } from './measurement.js'
 import { letteringIn, noLettering } from './lettering.js'
 import type { Found, Quantities, Subject } from './quantity.js'
@@ -30,6 +30,8 @@ const QUARTER_TURN = 90
 interface Baseline {
   /** Above the panel's lower edge. */
   up: Known<number> | Unknown
+  /** Between which heights it lies when it is not known: those of the line's outlines. */
+  between?: [number, number]
   observation: Pick<Observation, 'places'>
   ask: Ask
 }
@@ -64,7 +66,12 @@ function baselines(sign: Sign, which: { raised: boolean; braille: boolean; visua
   )
   return [...lines, ...braille].map(({ line, ask }): Baseline => {
     const observation = { places: [line.place] }
-    if (!isKnown(line.baseline)) return { up: line.baseline, observation, ask }
+    if (!isKnown(line.baseline)) {
+      const extent = 'outlines' in line ? extentOf(line.outlines.flat().map(frame.of)) : undefined
+      const between: Pick<Baseline, 'between'> =
+        extent && isKnown(edge) ? { between: [edge.value - extent.bottom, edge.value - extent.top] } : {}
+      return { up: line.baseline, ...between, observation, ask }
+    }
     if (!isKnown(edge))
       return {
         up: edge,
@@ -84,7 +91,7 @@ function lowerEdge(sign: Sign, frame: Frame): Known<number> | Unknown {
     const basis = isKnown(panel.height) ? panel.height.basis : 'drawn'
     return { value: extentOfBox(panel.place.box, frame).bottom, basis }
   }
-  return isKnown(panel.height) ? panel.height : panel.height
+  return panel.height
 }
 
 /** The extreme of the baselines' heights above the floor. */
@@ -102,16 +109,17 @@ function extreme(sign: Sign, all: Baseline[], pick: (heights: number[]) => numbe
       }),
     )
   }
-  const known: { height: number; baseline: Baseline }[] = []
-  for (const baseline of all) {
-    if (!isKnown(baseline.up)) gaps.push(gapOf(baseline.up, baseline.observation.places[0] ?? place, baseline.ask))
-    else if (isKnown(panelBottomHeight)) known.push({ height: panelBottomHeight.value + baseline.up.value, baseline })
+  const known = all.flatMap((baseline) => (isKnown(baseline.up) ? [{ up: baseline.up, baseline }] : []))
+  const chosen = known.length > 0 ? pick(known.map(({ up }) => up.value)) : undefined
+  for (const { up, between, observation, ask } of all) {
+    const matters = !between || chosen === undefined || pick([chosen, ...between]) !== chosen
+    if (!isKnown(up) && matters) gaps.push(gapOf(up, observation.places[0] ?? place, ask))
   }
-  if (known.length === 0) return { observations: [], gaps }
-  const value = pick(known.map(({ height }) => height))
-  const at = known.filter(({ height }) => height === value).map(({ baseline }) => baseline)
-  const basis = at.some(({ up }) => isKnown(up) && up.basis === 'drawn') ? 'drawn' : 'declared'
-  return { observations: [{ value, basis, places: at.flatMap(({ observation }) => observation.places) }], gaps }
+  if (chosen === undefined || !isKnown(panelBottomHeight)) return { observations: [], gaps }
+  const at = known.filter(({ up }) => up.value === chosen)
+  const basis = basisOf(panelBottomHeight, ...at.map(({ up }) => up))
+  const places = at.flatMap(({ baseline }) => baseline.observation.places)
+  return { observations: [{ value: panelBottomHeight.value + chosen, basis, places }], gaps }
 }
 
 const NO_TACTILE = 'The sign has nothing to read by touch.'

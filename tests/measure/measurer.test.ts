@@ -84,6 +84,19 @@ describe('heights above the floor', () => {
     expect(valuesOf(signOf(PUMP_ROOM, { braille: [] }), 'installation.lowestBaseline')).toEqual([1300 + 150 - 70])
   })
 
+  test('do not ask for a baseline that can be neither the lowest nor the highest', () => {
+    const sign = drawnSign()
+    const [set] = sign.lettering
+    const unread = { unknown: 'unreadable' as const, why: 'outlines' }
+    const withoutBaseline = (n: number) => ({
+      ...sign,
+      lettering: [{ ...set, lines: set.lines.map((line, i) => (i === n ? { ...line, baseline: unread } : line)) }],
+    })
+    expect(measured(withoutBaseline(1), 'installation.lowestBaseline').gaps).toEqual([])
+    expect(measured(withoutBaseline(1), 'installation.highestBaseline').gaps).toEqual([])
+    expect(measured(withoutBaseline(0), 'installation.highestBaseline').gaps[0]?.reason).toBe('unreadable')
+  })
+
   test('ask for the panel, its place or the text, whichever is missing', () => {
     const asked = (path: string) =>
       measured(signOf(PUMP_ROOM, { [path]: undefined }), 'installation.highestBaseline').gaps.map(
