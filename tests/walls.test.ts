@@ -23,7 +23,9 @@ const files: SourceFile[] = readdirSync(root, { recursive: true, encoding: 'utf8
   .map((path) => {
     const text = readFileSync(join(root, path), 'utf8')
     const imports = ts.preProcessFile(text).importedFiles.map((f) => f.fileName)
-    const ours = imports.filter((i) => i.startsWith('.')).map((i) => relative(root, resolve(dirname(join(root, path)), i)))
+    const ours = imports
+      .filter((i) => i.startsWith('.'))
+      .map((i) => relative(root, resolve(dirname(join(root, path)), i)))
     return { path, folder: folderOf(path), text, ours, foreign: imports.filter((i) => !i.startsWith('.')) }
   })
 
@@ -51,7 +53,8 @@ const core = files.filter((f) => f.folder in MAY_IMPORT)
 
 describe('the walls between the folders', () => {
   it('sees the files that it judges', () => {
-    for (const folder of Object.keys(MAY_IMPORT)) expect(core.filter((f) => f.folder === folder).length, folder).toBeGreaterThan(0)
+    for (const folder of Object.keys(MAY_IMPORT))
+      expect(core.filter((f) => f.folder === folder).length, folder).toBeGreaterThan(0)
     expect(core.flatMap((f) => f.ours).length).toBeGreaterThan(50)
   })
 
@@ -79,21 +82,32 @@ describe('the walls between the folders', () => {
 describe('what only one folder may know', () => {
   const only = (folder: string, packages: RegExp) => {
     for (const file of files) {
-      for (const name of file.foreign.filter((n) => packages.test(n))) expect(file.folder, `${file.path} imports ${name}`).toBe(folder)
+      for (const name of file.foreign.filter((n) => packages.test(n)))
+        expect(file.folder, `${file.path} imports ${name}`).toBe(folder)
     }
   }
   it('SVG: drawing/', () => only('drawing', /^(saxes|svg-parser|svgpath|css-tree|css-select)$/))
   it('the braille engine: braille/', () => only('braille', /^liblouis/))
   it('HTTP and processes: service/ and the mains', () => {
-    for (const file of core) expect(file.foreign.filter((n) => /fastify|pino|piscina|^node:(http|net|worker_threads|child_process|process)$/.test(n)), file.path).toEqual([])
+    for (const file of core)
+      expect(
+        file.foreign.filter((n) =>
+          /fastify|pino|piscina|^node:(http|net|worker_threads|child_process|process)$/.test(n),
+        ),
+        file.path,
+      ).toEqual([])
   })
 })
 
 describe('the core is pure', () => {
   /** These two read data files that ship inside packages: font outlines and braille tables. */
   const READS_SHIPPED_DATA = ['recognise/fonts.ts', 'braille/engine.ts', 'braille/louis.ts', 'braille/loader.ts']
-  it.each(core.map((f) => [f.path, f] as const))('%s has no clock, no randomness, no environment, no files', (path, file) => {
-    expect(file.text).not.toMatch(/\bMath\.random\b|\bDate\.now\b|\bnew Date\b|\bperformance\.now\b|\bprocess\.env\b/)
-    if (!READS_SHIPPED_DATA.includes(path)) expect(file.foreign.filter((n) => /^node:(fs|os|path|module)/.test(n))).toEqual([])
-  })
+  it.each(core.map((f) => [f.path, f] as const))(
+    '%s has no clock, no randomness, no environment, no files',
+    (path, file) => {
+      expect(file.text).not.toMatch(/\bMath\.random\b|\bDate\.now\b|\bnew Date\b|\bperformance\.now\b|\bprocess\.env\b/)
+      if (!READS_SHIPPED_DATA.includes(path))
+        expect(file.foreign.filter((n) => /^node:(fs|os|path|module)/.test(n))).toEqual([])
+    },
+  )
 })

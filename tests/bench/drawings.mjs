@@ -17,9 +17,25 @@ const letter = (x, y) => {
 
 /** A braille cell's dots (1 to 6) at the given cell origin (mm). */
 const cell = (x, y, dots) =>
-  dots.map((d) => `<circle cx="${(x + (d > 3 ? 2.4 : 0)).toFixed(3)}" cy="${(y + ((d - 1) % 3) * 2.4).toFixed(3)}" r="0.775"/>`).join('')
+  dots
+    .map(
+      (d) =>
+        `<circle cx="${(x + (d > 3 ? 2.4 : 0)).toFixed(3)}" cy="${(y + ((d - 1) % 3) * 2.4).toFixed(3)}" r="0.775"/>`,
+    )
+    .join('')
 
-const LETTERS = { a: [1], e: [1, 5], i: [2, 4], l: [1, 2, 3], m: [1, 3, 4], n: [1, 3, 4, 5], o: [1, 3, 5], r: [1, 2, 3, 5], s: [2, 3, 4], t: [2, 3, 4, 5] }
+const LETTERS = {
+  a: [1],
+  e: [1, 5],
+  i: [2, 4],
+  l: [1, 2, 3],
+  m: [1, 3, 4],
+  n: [1, 3, 4, 5],
+  o: [1, 3, 5],
+  r: [1, 2, 3, 5],
+  s: [2, 3, 4],
+  t: [2, 3, 4, 5],
+}
 const WORDS = ['room', 'salon', 'atelier', 'terminal', 'metro', 'line', 'solar', 'tram']
 
 /** A sign of about `bytes` bytes: outlined letters above, lines of uncontracted braille below. */
@@ -56,7 +72,9 @@ export function fieldOfDots(count) {
   for (let line = 0; left > 0; line++) {
     const dots = []
     for (let column = 0; column < perLine && left > 0; column++) {
-      const raised = [1, 2, 3, 4, 5, 6].filter((d) => (line * 7 + column * 5 + d * 3) % 3 !== 0).slice(0, Math.min(4, left))
+      const raised = [1, 2, 3, 4, 5, 6]
+        .filter((d) => (line * 7 + column * 5 + d * 3) % 3 !== 0)
+        .slice(0, Math.min(4, left))
       left -= raised.length
       for (const d of raised) {
         const x = 5 + column * 6.9 + (d > 3 ? 2.4 : 0)

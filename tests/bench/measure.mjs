@@ -17,7 +17,10 @@ export async function timeInTurns(functions, { rounds, warmup }) {
     }
   }
   return Object.fromEntries(
-    Object.entries(times).map(([name, t]) => [name, { median: median(t), least: Math.min(...t), most: Math.max(...t) }]),
+    Object.entries(times).map(([name, t]) => [
+      name,
+      { median: median(t), least: Math.min(...t), most: Math.max(...t) },
+    ]),
   )
 }
 

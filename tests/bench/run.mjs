@@ -32,8 +32,17 @@ const whole = await timeInTurns(
   turns,
 )
 const ms = (t) => `${t.median.toFixed(2)} ms (${t.least.toFixed(2)} to ${t.most.toFixed(2)})`
-lines.push(row(`check of ${(bytes.length / 1000).toFixed(0)} KB / svgo parse and write`, whole.check.median / whole.svgo.median, '<= 2', `${ms(whole.check)} / ${ms(whole.svgo)}`))
-lines.push(row('the same / resvg tree', whole.check.median / whole.resvg.median, '', `${ms(whole.check)} / ${ms(whole.resvg)}`))
+lines.push(
+  row(
+    `check of ${(bytes.length / 1000).toFixed(0)} KB / svgo parse and write`,
+    whole.check.median / whole.svgo.median,
+    '<= 2',
+    `${ms(whole.check)} / ${ms(whole.svgo)}`,
+  ),
+)
+lines.push(
+  row('the same / resvg tree', whole.check.median / whole.resvg.median, '', `${ms(whole.check)} / ${ms(whole.resvg)}`),
+)
 
 // 2. Growth with the number of dots: time for n dots over time for 1,000, against n / 1,000.
 const counts = quick ? [1_000, 10_000] : [1_000, 10_000, 100_000]
@@ -45,7 +54,14 @@ for (const n of counts) {
   growth[n] = t.run.median
 }
 for (const n of counts.slice(1)) {
-  lines.push(row(`${n} dots: time per dot / that of 1,000 dots`, growth[n] / growth[1_000] / (n / 1_000), '<= 1.5', `${growth[n].toFixed(1)} ms / ${growth[1_000].toFixed(1)} ms`))
+  lines.push(
+    row(
+      `${n} dots: time per dot / that of 1,000 dots`,
+      growth[n] / growth[1_000] / (n / 1_000),
+      '<= 1.5',
+      `${growth[n].toFixed(1)} ms / ${growth[1_000].toFixed(1)} ms`,
+    ),
+  )
 }
 
 // 3. A JSON check over HTTP, against a route that validates the same body and answers nothing. Every request differs.
@@ -57,7 +73,10 @@ const load = async (url) => {
       method: 'POST',
       path: '/v1/checks',
       headers: { 'content-type': 'application/json' },
-      setupRequest: (r) => ({ ...r, body: JSON.stringify({ ...example, sign: { ...example.sign, mark: `K-${n++}` } }) }),
+      setupRequest: (r) => ({
+        ...r,
+        body: JSON.stringify({ ...example, sign: { ...example.sign, mark: `K-${n++}` } }),
+      }),
     },
   ]
   const result = await autocannon({ url, connections: 8, duration: quick ? 3 : 8, requests })
@@ -78,7 +97,14 @@ for (let i = 0; i < (quick ? 1 : 3); i++) {
   rates.check.push(await load(at(service)))
 }
 const best = (list) => Math.max(...list)
-lines.push(row('JSON checks per second / empty route, same body and schema', best(rates.check) / best(rates.empty), '>= 0.5', `${best(rates.check).toFixed(0)}/s / ${best(rates.empty).toFixed(0)}/s`))
+lines.push(
+  row(
+    'JSON checks per second / empty route, same body and schema',
+    best(rates.check) / best(rates.empty),
+    '>= 0.5',
+    `${best(rates.check).toFixed(0)}/s / ${best(rates.empty).toFixed(0)}/s`,
+  ),
+)
 await empty.close()
 await service.close()
 

@@ -12,10 +12,16 @@ import { drawingOf, truths, type Truth } from './truth.js'
 
 const translator = createTranslator()
 const options: CheckOptions = { use: 'permanent-room', decisionRule: 'simple', unitSystem: 'printed', language: 'en' }
-const run = (name: string): Report => check({ drawing: drawingOf(name), standards: ['us-ada-2010'], options }, translator)
+const run = (name: string): Report =>
+  check({ drawing: drawingOf(name), standards: ['us-ada-2010'], options }, translator)
 
 const shall = (report: Report) => report.findings.filter((f) => f.force === 'shall')
-const clausesThat = (report: Report, verdict: string) => new Set(shall(report).filter((f) => f.verdict === verdict).map((f) => f.clause))
+const clausesThat = (report: Report, verdict: string) =>
+  new Set(
+    shall(report)
+      .filter((f) => f.verdict === verdict)
+      .map((f) => f.clause),
+  )
 const trimmed = (cells: string) => cells.replace(/^\u2800+|\u2800+$/gu, '')
 
 /** These drawings hold their dots as a clip path, as markers or as pixels, which are not resolved. */
@@ -27,7 +33,9 @@ const withDots = readable.filter((t) => t.dots_state === 'match' && !NOT_RESOLVE
 describe('drawings against their truth', () => {
   it.each(withDots.map((t) => [t.name, t] as const))('%s: every dot, the cells and the spacings', (name, truth) => {
     const { reading } = run(name)
-    expect(reading.braille.flatMap((b) => b.lines.map((l) => trimmed(l.cells ?? '')))).toEqual((truth.braille_lines ?? []).map((l) => trimmed(l.unicode)))
+    expect(reading.braille.flatMap((b) => b.lines.map((l) => trimmed(l.cells ?? '')))).toEqual(
+      (truth.braille_lines ?? []).map((l) => trimmed(l.unicode)),
+    )
     expect(reading.braille.reduce((sum, b) => sum + b.dots, 0)).toBe(truth.dots?.length)
     for (const [quantity, value] of Object.entries(truth.measured ?? {})) {
       for (const block of reading.braille) {
@@ -42,22 +50,29 @@ describe('drawings against their truth', () => {
     for (const clause of clausesThat(run(name), 'fail')) expect(allowed).toContain(clause)
   })
 
-  it.each(readable.map((t) => [t.name, t] as const))('%s: what the sign violates is failed or open, never passed over', (name, truth) => {
-    const report = run(name)
-    const failed = clausesThat(report, 'fail')
-    const open = clausesThat(report, 'undetermined')
-    const told = (clause: string) => failed.has(clause) || open.has(clause) || (truth.violates_also_acceptable ?? []).some((c) => failed.has(c))
-    for (const clause of truth.violates ?? []) expect(told(clause), clause).toBe(true)
-  })
+  it.each(readable.map((t) => [t.name, t] as const))(
+    '%s: what the sign violates is failed or open, never passed over',
+    (name, truth) => {
+      const report = run(name)
+      const failed = clausesThat(report, 'fail')
+      const open = clausesThat(report, 'undetermined')
+      const told = (clause: string) =>
+        failed.has(clause) || open.has(clause) || (truth.violates_also_acceptable ?? []).some((c) => failed.has(c))
+      for (const clause of truth.violates ?? []) expect(told(clause), clause).toBe(true)
+    },
+  )
 
-  it.each(truths.filter((t) => t.expectProblem).map((t) => [t.name, t.expectProblem] as const))('%s is refused: %s', (name, problem) => {
-    expect(() => run(name)).toThrow(Refusal)
-    try {
-      run(name)
-    } catch (error) {
-      expect((error as Refusal).type).toBe(problem)
-    }
-  })
+  it.each(truths.filter((t) => t.expectProblem).map((t) => [t.name, t.expectProblem] as const))(
+    '%s is refused: %s',
+    (name, problem) => {
+      expect(() => run(name)).toThrow(Refusal)
+      try {
+        run(name)
+      } catch (error) {
+        expect((error as Refusal).type).toBe(problem)
+      }
+    },
+  )
 })
 
 describe('faults that do not depend on outlined letters are found, not left open', () => {
@@ -79,12 +94,15 @@ describe('faults that do not depend on outlined letters are found, not left open
 })
 
 describe('live text is measured', () => {
-  it.each(truths.filter((t) => t.text_live).map((t) => [t.name, t] as const))('%s: text, height, stroke and gap', (name, truth: Truth) => {
-    const report = run(name)
-    const line = truth.raised_lines![0]!
-    expect(report.reading.lettering.map((l) => l.text).join(' ')).toBe(line.text)
-    expect(report.reading.lettering[0]!.characterHeight).toBeCloseTo(line.cap_height, 1)
-    const gap = report.findings.find((f) => f.requirement.endsWith('703.2.7/character-spacing-min'))
-    expect(gap?.measured?.min).toBeCloseTo(line.letter_gap, 1)
-  })
+  it.each(truths.filter((t) => t.text_live).map((t) => [t.name, t] as const))(
+    '%s: text, height, stroke and gap',
+    (name, truth: Truth) => {
+      const report = run(name)
+      const line = truth.raised_lines![0]!
+      expect(report.reading.lettering.map((l) => l.text).join(' ')).toBe(line.text)
+      expect(report.reading.lettering[0]!.characterHeight).toBeCloseTo(line.cap_height, 1)
+      const gap = report.findings.find((f) => f.requirement.endsWith('703.2.7/character-spacing-min'))
+      expect(gap?.measured?.min).toBeCloseTo(line.letter_gap, 1)
+    },
+  )
 })

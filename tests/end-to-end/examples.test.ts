@@ -20,18 +20,24 @@ function report(name: string): Report {
 
 const MADE_WITH: Record<string, { verdict: string; fails: string[]; open?: 'product and site' }> = {
   'kiln-room': { verdict: 'pass', fails: [] },
-  'landing-2': { verdict: 'pass', fails: [] },
+  // Whether the number stands on both jambs and where a star belongs is for a person at the elevator to judge.
+  'landing-2': { verdict: 'undetermined', fails: [] },
   restroom: { verdict: 'pass', fails: [] },
   exit: { verdict: 'undetermined', fails: [], open: 'product and site' },
   'glaze-lab': { verdict: 'fail', fails: ['703.3.1/cell-spacing', '703.3.1/dot-base-diameter'] },
   'wheel-room': { verdict: 'fail', fails: ['703.2/wording'] },
   stair: { verdict: 'fail', fails: ['703.3/contracted', '703.5.1/contrast'] },
-  'herb-marker': { verdict: 'fail', fails: ['703.2.5/character-height', '703.2.7/character-spacing-min', '703.3.1/dot-base-diameter'] },
+  'herb-marker': {
+    verdict: 'fail',
+    fails: ['703.2.5/character-height', '703.2.7/character-spacing-min', '703.3.1/dot-base-diameter'],
+  },
 }
 
 describe('the examples', () => {
   it('are all listed here', () => {
-    const there = readdirSync(folder).filter((f) => f.endsWith('.json')).map((f) => f.replace('.json', ''))
+    const there = readdirSync(folder)
+      .filter((f) => f.endsWith('.json'))
+      .map((f) => f.replace('.json', ''))
     expect(there.sort()).toEqual(Object.keys(MADE_WITH).sort())
   })
 
