@@ -64,7 +64,7 @@ export function gate(text: string): Gated {
     for (const [name, value] of entities) parser.ENTITIES[name] = value
   })
   parser.on('opentagstart', ({ name }) => {
-    opened = { line: parser.line, column: Math.max(1, parser.column - name.length) }
+    opened = startOfTag(text, parser, name)
     attributes = 0
     depth++
     if (depth > LIMITS.depth) throw tooComplex('elements inside one another', LIMITS.depth, depth, opened)
@@ -93,6 +93,15 @@ export function gate(text: string): Gated {
   for (let at = 0; at < text.length; at += PIECE) parser.write(text.slice(at, at + PIECE))
   parser.close()
   return { canonical: canonical.join(''), tags, texts }
+}
+
+/** Where a tag's `<` stands, when saxes has just read its name and the one character after it. */
+function startOfTag(text: string, parser: SaxesParser<{ xmlns: true }>, name: string): Spot {
+  const column = parser.column - name.length - 1
+  if (column >= 1) return { line: parser.line, column }
+  // The character after the name was a line break: the tag stands at the end of the line before.
+  const start = parser.position - name.length - 2
+  return { line: Math.max(1, parser.line - 1), column: start - text.lastIndexOf('\n', start) }
 }
 
 const BLANK = /^[ \t\r\n]*$/
