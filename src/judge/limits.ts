@@ -23,11 +23,22 @@ const inInches = (ends: Ends | undefined): Ends | undefined =>
 const printsAny = (ends: Ends | undefined): ends is Ends =>
   ends !== undefined && (ends.min !== undefined || ends.max !== undefined)
 
+/** A table's limits do not change while it is loaded: each is resolved once. */
+const RESOLVED = new WeakMap<Limit, ResolvedLimit>()
+
 /**
  * The limit ready to compare. Lengths are those of the unit that the standard puts first, when it prints one there; the other unit's ends
  * stand in `other`. A table by viewing distance has no ends before the place of the characters is known.
  */
 export function resolve(limit: Limit, clause: string, firstUnit: Unit): ResolvedLimit {
+  const before = RESOLVED.get(limit)
+  if (before?.clause === clause) return before
+  const resolved = resolveAnew(limit, clause, firstUnit)
+  RESOLVED.set(limit, resolved)
+  return resolved
+}
+
+function resolveAnew(limit: Limit, clause: string, firstUnit: Unit): ResolvedLimit {
   const { kind, printed } = limit
   switch (limit.kind) {
     case 'length':

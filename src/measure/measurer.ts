@@ -47,7 +47,7 @@ export function measurer(sign: Sign, translator: Translator): Measure {
   let found: { pairs: Pairs } | undefined
   const pairs = (): Pairs => (found ??= { pairs: tryPair(sign, translator) }).pairs
   return (name, scope) => {
-    const key = JSON.stringify([name, scope.parts, scope.sections])
+    const key = `${name} ${scope.parts?.join() ?? ''} ${scope.sections?.join() ?? ''}`
     const before = taken.get(key)
     if (before) return before
     const quantity = Object.hasOwn(QUANTITIES, name) ? QUANTITIES[name] : undefined
