@@ -1,0 +1,148 @@
+import { medianOf } from '../../geometry/fit.js'
+import type { Likeness, Look } from './look.js'
+import { references, type Manner } from './references.js'
+
+/**
+ * Characters of one line read together. How high the capitals are and where the baseline runs is not known beforehand: each
+ * character that stands for itself proposes it, and the proposal under which the whole line fits best wins. Costs are squared
+ * deviations in standard deviations, of the look and of the place of top, bottom and width.
+ */
+export interface Scale {
+  /** Height of the capital I, millimetres. */
+  height: number
+  /** Down the reader's view, millimetres. */
+  baseline: number
+  /** Logarithm of how much wider than usual the characters are; undefined when too few tell. */
+  widening?: number
+}
+
+export interface Option {
+  label: string
+  cost: number
+  distance: number
+}
+
+/** A line under one scale: for each character what it may be, the most fitting first. */
+export interface FittedLine {
+  scale: Scale
+  options: Option[][]
+  cost: number
+}
+
+/** Variance of the distance of a character from the most similar reference, along all axes together. */
+const LOOK_VARIANCE = 10
+/** Looks that are this much farther away than the nearest are not thought of. */
+const LOOK_ROOM = 14
+const MOST_LOOKS = 12
+/** A line is no worse for a character that fits nothing than for one that fits so badly. */
+const WORST = 60
+/** How much more than the references' faces a new face differs, in standard deviations. */
+const NEW_FACE = 1.3
+/** Characters lower than this say little about the size of the line. Heights of I. */
+const TELLING = 0.5
+const MOST_WIDTH_COST = 16
+/** Characters from which the width of a face is judged. */
+const ENOUGH_WIDTHS = 3
+const LOOKS_THAT_PROPOSE = 4
+const REFINEMENTS = 2
+/** Proposals that are refined; ones alike by this share of the height count as one. */
+const MOST_PROPOSALS = 5
+const ALIKE = 0.04
+
+/** The ways in which a line can be read, the best fitting first; none when no character says how large the line is. */
+export function fitLine(looks: readonly Look[]): FittedLine[] {
+  const near = looks.map(({ likenesses }) =>
+    likenesses.filter((l) => l.distance <= likenesses[0].distance + LOOK_ROOM).slice(0, MOST_LOOKS),
+  )
+  const coarse = proposals(looks, near)
+    .map((scale) => ({ scale, cost: totalOf(fitted(looks, near, scale)) }))
+    .sort((a, b) => a.cost - b.cost)
+  const chosen: Scale[] = []
+  for (const { scale } of coarse) {
+    if (chosen.length >= MOST_PROPOSALS) break
+    if (!chosen.some((s) => alike(s, scale))) chosen.push(scale)
+  }
+  return chosen.map((scale) => fitAt(looks, near, scale)).sort((a, b) => a.cost - b.cost)
+}
+
+const alike = (a: Scale, b: Scale) =>
+  Math.abs(a.height - b.height) <= ALIKE * a.height && Math.abs(a.baseline - b.baseline) <= ALIKE * a.height
+
+function fitAt(looks: readonly Look[], near: Likeness[][], start: Scale): FittedLine {
+  let scale = start
+  let options = fitted(looks, near, scale)
+  for (let i = 0; i < REFINEMENTS; i++) {
+    scale = refined(looks, options, scale)
+    options = fitted(looks, near, scale)
+  }
+  return { scale, options, cost: totalOf(options) }
+}
+
+function proposals(looks: readonly Look[], near: readonly Likeness[][]): Scale[] {
+  const { manners } = references()
+  const scales: Scale[] = []
+  looks.forEach(({ box }, i) => {
+    for (const { label } of near[i].slice(0, LOOKS_THAT_PROPOSE)) {
+      const manner = manners.get(label)
+      if (!manner) continue
+      const height = box.height / (manner.top.mean - manner.bottom.mean)
+      if (box.height < TELLING * height) continue
+      const scale = { height, baseline: box.y + box.height + height * manner.bottom.mean }
+      if (!scales.some((s) => alike(s, scale))) scales.push(scale)
+    }
+  })
+  return scales
+}
+
+function fitted(looks: readonly Look[], near: readonly Likeness[][], scale: Scale): Option[][] {
+  const { manners } = references()
+  return looks.map((look, i) =>
+    near[i]
+      .flatMap(({ label, distance }): Option[] => {
+        const manner = manners.get(label)
+        return manner ? [{ label, distance, cost: distance ** 2 / LOOK_VARIANCE + placeCost(look, manner, scale) }] : []
+      })
+      .sort((a, b) => a.cost - b.cost),
+  )
+}
+
+function placeCost({ box }: Look, { top, bottom, width }: Manner, { height, baseline, widening }: Scale): number {
+  const up = (y: number) => (baseline - y) / height
+  const above = (up(box.y) - top.mean) / (NEW_FACE * top.deviation)
+  const below = (up(box.y + box.height) - bottom.mean) / (NEW_FACE * bottom.deviation)
+  if (widening === undefined) return above ** 2 + below ** 2
+  const wide = (Math.log(box.width / height) - width.mean - widening) / (NEW_FACE * width.deviation)
+  return above ** 2 + below ** 2 + Math.min(MOST_WIDTH_COST, wide ** 2)
+}
+
+const totalOf = (options: readonly Option[][]): number =>
+  options.reduce((sum, [best]) => sum + Math.min(WORST, best?.cost ?? WORST), 0)
+
+/** The scale that fits the most fitting reading best: weighted least squares over tops and bottoms. */
+function refined(looks: readonly Look[], options: readonly Option[][], scale: Scale): Scale {
+  const { manners } = references()
+  const widenings: number[] = []
+  let [w, wx, wy, wxx, wxy] = [0, 0, 0, 0, 0]
+  looks.forEach(({ box }, i) => {
+    const best = options[i].at(0)
+    const manner = best && manners.get(best.label)
+    if (!manner || best.cost >= WORST) return
+    if (box.height > TELLING * scale.height) widenings.push(Math.log(box.width / scale.height) - manner.width.mean)
+    for (const [y, { mean, deviation }] of [
+      [box.y, manner.top],
+      [box.y + box.height, manner.bottom],
+    ] as const) {
+      const weight = 1 / deviation ** 2
+      w += weight
+      wx += weight * mean
+      wy += weight * y
+      wxx += weight * mean ** 2
+      wxy += weight * mean * y
+    }
+  })
+  const widening = widenings.length >= ENOUGH_WIDTHS ? medianOf(widenings) : undefined
+  const height = (wx * wy - w * wxy) / (w * wxx - wx ** 2)
+  return height > 0 && Number.isFinite(height)
+    ? { height, baseline: (wy + height * wx) / w, widening }
+    : { ...scale, widening }
+}

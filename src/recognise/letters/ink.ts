@@ -1,0 +1,89 @@
+import type { Polyline } from '../../geometry/outline.js'
+
+/**
+ * What is painted of one character or part of one, as layers in paint order. A drawing program may write a letter as one
+ * path, as several that touch, or with each counter as a shape of its own; the layers hold all of these.
+ */
+export interface Ink {
+  layers: Layer[]
+}
+
+export interface Layer {
+  /** Closed contours. */
+  contours: Polyline[]
+  rule: 'nonzero' | 'evenodd'
+  /** `add`: painted; `cut`: painted over in the colour of the ground; `flip`: only edges are drawn, inside and outside change. */
+  effect: 'add' | 'cut' | 'flip'
+}
+
+/** Where a straight line that runs across is inked: from, to, from, to, … rising. */
+export type Spans = number[]
+
+/** All contours of the ink. */
+export const contoursOf = ({ layers }: Ink): Polyline[] => layers.flatMap((l) => l.contours)
+
+/** The ink as seen in other coordinates. */
+export const mapInk = ({ layers }: Ink, map: (p: { x: number; y: number }) => { x: number; y: number }): Ink => ({
+  layers: layers.map((layer) => ({ ...layer, contours: layer.contours.map((c) => c.map(map)) })),
+})
+
+/**
+ * The spans of ink on horizontal lines, by crossings in rising order and the fill rule of SVG 1.1, 11.3.
+ * @param ys heights of the lines, rising and evenly spaced
+ */
+export function spansOf({ layers }: Ink, ys: readonly number[]): Spans[] {
+  let result: Spans[] | undefined
+  for (const layer of layers) {
+    const own = spansOfLayer(layer, ys)
+    result = result ? result.map((before, i) => combine(before, own[i], layer.effect)) : own
+  }
+  return result ?? ys.map(() => [])
+}
+
+function spansOfLayer({ contours, rule }: Layer, ys: readonly number[]): Spans[] {
+  const crossings: { x: number; turn: number }[][] = ys.map(() => [])
+  const first = ys[0]
+  const step = ys.length > 1 ? ys[1] - ys[0] : 1
+  for (const contour of contours) {
+    let a = contour[contour.length - 1]
+    for (const b of contour) {
+      const [low, high] = a.y < b.y ? [a, b] : [b, a]
+      // An edge meets the lines from its upper end up to, and without, its lower one: each vertex counts once.
+      const from = Math.max(0, Math.ceil((low.y - first) / step))
+      const slope = (high.x - low.x) / (high.y - low.y)
+      for (let i = from; i < ys.length && ys[i] < high.y; i++) {
+        if (ys[i] < low.y) continue
+        crossings[i].push({ x: low.x + (ys[i] - low.y) * slope, turn: a.y < b.y ? 1 : -1 })
+      }
+      a = b
+    }
+  }
+  return crossings.map((row) => {
+    row.sort((p, q) => p.x - q.x)
+    const spans: Spans = []
+    let winding = 0
+    row.forEach(({ x, turn }, i) => {
+      const before = rule === 'nonzero' ? winding !== 0 : i % 2 === 1
+      winding += turn
+      const after = rule === 'nonzero' ? winding !== 0 : i % 2 === 0
+      if (before !== after) spans.push(x)
+    })
+    return spans
+  })
+}
+
+function combine(a: Spans, b: Spans, effect: Layer['effect']): Spans {
+  const result: Spans = []
+  let [i, j] = [0, 0]
+  let inked = false
+  while (i < a.length || j < b.length) {
+    const x = Math.min(a[i] ?? Infinity, b[j] ?? Infinity)
+    while (i < a.length && a[i] === x) i++
+    while (j < b.length && b[j] === x) j++
+    const [inA, inB] = [i % 2 === 1, j % 2 === 1]
+    const now = effect === 'add' ? inA || inB : effect === 'cut' ? inA && !inB : inA !== inB
+    if (now !== inked) result.push(x)
+    inked = now
+  }
+  return result
+}

@@ -1,0 +1,119 @@
+import { boxOfPoints, unionOfBoxes, type Box } from '../../geometry/box.js'
+import type { Point } from '../../geometry/point.js'
+import type { Blob } from './blobs.js'
+import { contoursOf, mapInk, type Ink } from './ink.js'
+
+/** How the characters lie: the direction of their baselines, and how far their stems lean to the right of it. Degrees. */
+export interface Lie {
+  /** Clockwise as seen, from the drawing's x axis to the reading direction. */
+  rotation: number
+  slant: number
+}
+
+/** Ink as seen by the reader: x along the baseline, y down, stems upright. Millimetres along and across the baseline. */
+export interface Part {
+  ink: Ink
+  box: Box
+  /** Indices of the blobs that it is made of. */
+  blobs: number[]
+}
+
+/** Characters on one line, from its beginning. */
+export type Row = Part[]
+
+/** Two parts are in one row when they share this much of the lower one's height. */
+const SHARED_HEIGHT = 0.4
+/** The point over an i or under a question mark: its height and its distance from the rest, in shares of the rest's height. */
+const POINT_HEIGHT = 0.4
+const POINT_DISTANCE = 0.35
+/** It is no farther away than so many of its own heights. */
+const POINT_REACH = 1.6
+/** Pieces of one character lie over each other by this share of the narrower one's width. */
+const OVER = 0.6
+
+const radians = (degrees: number) => (degrees * Math.PI) / 180
+
+/** From the drawing to the reader's view. */
+export function viewOf({ rotation, slant }: Lie): (p: Point) => Point {
+  const [cos, sin] = [Math.cos(radians(rotation)), Math.sin(radians(rotation))]
+  const lean = Math.tan(radians(slant))
+  return ({ x, y }) => {
+    const down = y * cos - x * sin
+    return { x: x * cos + y * sin + down * lean, y: down }
+  }
+}
+
+/** From the reader's view back to the drawing. */
+export function viewBack({ rotation, slant }: Lie): (p: Point) => Point {
+  const [cos, sin] = [Math.cos(radians(rotation)), Math.sin(radians(rotation))]
+  const lean = Math.tan(radians(slant))
+  return ({ x, y }) => {
+    const along = x - y * lean
+    return { x: along * cos - y * sin, y: along * sin + y * cos }
+  }
+}
+
+/** Rows from the top, as seen by one who reads in this direction. */
+export function rowsOf(blobs: readonly Blob[], lie: Lie): Row[] {
+  const view = viewOf(lie)
+  const parts = blobs.flatMap(({ ink }, i): Part[] => {
+    const seen = mapInk(ink, view)
+    const box = boxOfPoints(contoursOf(seen).flat())
+    return box ? [{ ink: seen, box, blobs: [i] }] : []
+  })
+  const rows: { top: number; bottom: number; parts: Part[] }[] = []
+  for (const part of withPoints(parts).sort((a, b) => b.box.height - a.box.height)) {
+    const { y, height } = part.box
+    const row = rows.find((r) => Math.min(r.bottom, y + height) - Math.max(r.top, y) >= SHARED_HEIGHT * height)
+    if (row) row.parts.push(part)
+    else rows.push({ top: y, bottom: y + height, parts: [part] })
+  }
+  rows.sort((a, b) => a.top - b.top)
+  return rows.map(({ parts: row }) => stacked(row.sort((a, b) => a.box.x - b.box.x)))
+}
+
+/** Small parts put together with what they are the point of: above it or under it, and near. */
+function withPoints(parts: readonly Part[]): Part[] {
+  const bySize = [...parts].sort((a, b) => a.box.height - b.box.height)
+  const swallowed = new Set<Part>()
+  const points = new Map<Part, Part[]>()
+  for (const small of bySize) {
+    let nearest: { part: Part; gap: number } | undefined
+    for (const big of bySize) {
+      if (big === small || swallowed.has(big)) continue
+      if (small.box.height > POINT_HEIGHT * big.box.height) continue
+      if (overlap(small.box, big.box) < OVER * Math.min(small.box.width, big.box.width)) continue
+      const gap = Math.max(big.box.y - small.box.y - small.box.height, small.box.y - big.box.y - big.box.height)
+      if (gap < 0 || gap > Math.min(POINT_DISTANCE * big.box.height, POINT_REACH * small.box.height)) continue
+      if (!nearest || gap < nearest.gap) nearest = { part: big, gap }
+    }
+    if (!nearest) continue
+    swallowed.add(small)
+    points.set(nearest.part, [...(points.get(nearest.part) ?? []), small])
+  }
+  return parts.filter((p) => !swallowed.has(p)).map((p) => joined([p, ...(points.get(p) ?? [])]))
+}
+
+/** Parts of a row that stand one over the other put together: a colon, an equals sign. */
+function stacked(row: Row): Row {
+  const result: Row = []
+  for (const part of row) {
+    const last = result.at(-1)
+    const apart = last && (last.box.y + last.box.height <= part.box.y || part.box.y + part.box.height <= last.box.y)
+    if (last && apart && overlap(last.box, part.box) >= OVER * Math.min(last.box.width, part.box.width))
+      result[result.length - 1] = joined([last, part])
+    else result.push(part)
+  }
+  return result
+}
+
+export function joined(parts: readonly Part[]): Part {
+  if (parts.length === 1) return parts[0]
+  return {
+    ink: { layers: parts.flatMap((p) => p.ink.layers) },
+    box: unionOfBoxes(parts.map((p) => p.box)) ?? parts[0].box,
+    blobs: parts.flatMap((p) => p.blobs),
+  }
+}
+
+const overlap = (a: Box, b: Box): number => Math.min(a.x + a.width, b.x + b.width) - Math.max(a.x, b.x)
