@@ -1,3 +1,5 @@
+import type { IncomingMessage } from 'node:http'
+import { finished } from 'node:stream/promises'
 import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
 import { Refusal } from '../refusal.js'
 import { PROBLEM_MEDIA_TYPE, problemOf, ServiceProblem } from './problems.js'
@@ -15,11 +17,25 @@ export function sendProblem(request: FastifyRequest, reply: FastifyReply, cause:
 }
 
 export function installErrorHandler(app: FastifyInstance) {
-  app.setErrorHandler((error: FastifyError | Error, request, reply) => {
+  app.setErrorHandler(async (error: FastifyError | Error, request, reply) => {
     const cause = causeOf(error, request)
+    if (cause.type === 'too-large') await readAway(request.raw)
     if (cause.type === 'internal-error') request.log.error({ err: error }, 'a request could not be answered')
     return sendProblem(request, reply, cause)
   })
+}
+
+/** Milliseconds for which the rest of a refused body is read. */
+const LONGEST_READING_AWAY = 2000
+
+/**
+ * Reads the rest of a body that is refused and throws it away, for a while: a client that is still writing would otherwise
+ * see its connection break and never the answer (RFC 9112, 9.6).
+ */
+async function readAway(body: IncomingMessage) {
+  const timeout = AbortSignal.timeout(LONGEST_READING_AWAY)
+  body.resume()
+  await finished(body, { signal: timeout, cleanup: true }).catch(() => undefined)
 }
 
 /** What an error is in our terms; anything unforeseen is a fault of ours and tells nothing. */

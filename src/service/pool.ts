@@ -13,24 +13,30 @@ const BYTES_PER_MEGABYTE = 1024 * 1024
 
 /** Threads that check drawings under a limit of time and memory, so that no drawing holds up or takes down the service. */
 export class Pool {
-  private readonly piscina: Piscina
+  private threads: Piscina | undefined
   /** Tasks that run or wait. Counted here: the pool's own limit lets more pass. */
   private taken = 0
 
   constructor(
     private readonly settings: Settings,
-    onError: (error: Error) => void,
-  ) {
-    this.piscina = new Piscina({
-      filename: settings.worker.href,
-      minThreads: settings.threads,
-      maxThreads: settings.threads,
+    private readonly onError: (error: Error) => void,
+  ) {}
+
+  /** Starts the threads, which take a moment to be ready; without this the first task does. */
+  start(): Piscina {
+    if (this.threads) return this.threads
+    const { worker, threads, heapLimit } = this.settings
+    this.threads = new Piscina({
+      filename: worker.href,
+      minThreads: threads,
+      maxThreads: threads,
       concurrentTasksPerWorker: 1,
-      resourceLimits: { maxOldGenerationSizeMb: settings.heapLimit },
+      resourceLimits: { maxOldGenerationSizeMb: heapLimit },
       // Threads have no business with the environment.
       env: {},
     })
-    this.piscina.on('error', onError)
+    this.threads.on('error', this.onError)
+    return this.threads
   }
 
   /**
@@ -62,7 +68,7 @@ export class Pool {
     const input = drawing ? { ...task.input, drawing } : task.input
     try {
       const options = { signal: abort.signal, transferList: [port2, ...(drawing ? [drawing.buffer] : [])] }
-      const result = (await this.piscina.run({ task: { ...task, input }, begun: port2 }, options)) as
+      const result = (await this.start().run({ task: { ...task, input }, begun: port2 }, options)) as
         Answer | RefusedAnswer
       if ('body' in result) return result
       const { type, detail, errors, excess } = result.refused
@@ -76,7 +82,7 @@ export class Pool {
   }
 
   async close(): Promise<void> {
-    await this.piscina.destroy()
+    await this.threads?.destroy()
   }
 
   private explain(error: unknown, began: number | undefined): unknown {

@@ -58,6 +58,7 @@ export async function buildService(
     if (draining) void reply.header('connection', 'close')
   })
   const pool = new Pool(settings, (error) => app.log.error({ err: error }, 'a worker thread failed'))
+  app.addHook('onListen', async () => void pool.start())
   app.addHook('onClose', () => pool.close())
 
   app.setValidatorCompiler(validatorCompiler)

@@ -37,5 +37,5 @@ export const LIMITS = {
   formField: 512 * 1024,
   formParts: 8,
   /** A larger JSON body is checked in a worker, so that it never holds up the others. */
-  inlineJson: 16 * 1024,
+  inlineJson: 4 * 1024,
 }
