@@ -49,19 +49,22 @@ function parseSheet(text: string, element: Element): CssNode {
   try {
     return parse(text.replace(/<!--|-->/g, ''), { parseValue: false })
   } catch (error) {
-    // css-tree descends into nested blocks by recursion.
-    if (error instanceof RangeError)
-      throw tooComplex('blocks inside one another in its style sheet', LIMITS.depth, text.length, element.spot)
+    // css-tree descends into nested blocks by recursion: how deep is not known, only that it was too deep.
+    if (error instanceof RangeError) throw tooDeep(LIMITS.depth + 1, element)
     throw error
   }
 }
+
+const tooDeep = (depth: number, { spot }: Element) =>
+  tooComplex('blocks inside one another in its style sheet', LIMITS.depth, depth, spot)
 
 /** Only the media types that hold for every screen are known to hold; a condition on sizes is not. */
 const appliesToScreen = (query: string): boolean => /^\s*((only\s+)?(all|screen)\s*)?$/i.test(query)
 const neverApplies = (query: string): boolean =>
   /^\s*(only\s+)?(print|speech|aural|braille|embossed|tty|tv|projection)\b/i.test(query)
 
-function addRules(node: CssNode, element: Element, sheets: Sheets): void {
+function addRules(node: CssNode, element: Element, sheets: Sheets, depth = 0): void {
+  if (depth > LIMITS.depth) throw tooDeep(depth, element)
   if (node.type !== 'StyleSheet' && node.type !== 'Block') return
   for (const child of node.children.toArray()) {
     if (child.type === 'Rule') {
@@ -76,7 +79,7 @@ function addRules(node: CssNode, element: Element, sheets: Sheets): void {
     } else if (child.type === 'Atrule') {
       const query = child.prelude ? generate(child.prelude) : ''
       const name = child.name.toLowerCase()
-      if (name === 'media' && child.block && appliesToScreen(query)) addRules(child.block, element, sheets)
+      if (name === 'media' && child.block && appliesToScreen(query)) addRules(child.block, element, sheets, depth + 1)
       else addGap(name, query, element, sheets)
     }
   }
