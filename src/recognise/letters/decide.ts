@@ -22,28 +22,38 @@ const MOST_UNLIKE = 15
 /** Characters that are read alike: whatever dash it is, it is a dash. */
 const SAME_MEANING = [`-–—`]
 
+const isRival = (best: FittedLine, other: FittedLine) => Math.exp((best.cost - other.cost) / 2) > NO_RIVAL
+
+/** Whether a line can be read in another size about as well. */
+export const isOpen = (fits: readonly FittedLine[]): boolean => fits.slice(1).some((f) => isRival(fits[0], f))
+
 /** @param fits the ways in which the line can be read, the best first */
 export function decide(fits: readonly FittedLine[]): Decision[] {
   const [best, ...others] = fits
-  const rivals = others.filter((o) => Math.exp((best.cost - o.cost) / 2) > NO_RIVAL)
+  const rivals = others.filter((o) => isRival(best, o))
   return best.options.map((options, i) => {
-    const [own, ...more] = [best, ...rivals].map((fit) => weighed(fit.options[i] ?? []))
-    const first = own.likely.at(0)
-    if (!first || first.option.distance > MOST_UNLIKE || own.likely.reduce((sum, l) => sum + l.share, 0) < CONFIDENT)
-      return { readings: [], confidence: first?.share ?? 0 }
-    const readings = own.likely.filter((l) => l.share > NO_RIVAL).map((l) => l.option.label)
-    for (const { likely } of more) {
-      const rival = likely.at(0)?.option.label
+    const likely = weighed(options)
+    const first = likely.at(0)
+    const sure = likely.reduce((sum, l) => sum + l.share, 0) >= CONFIDENT
+    if (!first || !sure || first.option.distance > MOST_UNLIKE) return { readings: [], confidence: first?.share ?? 0 }
+    const readings = likely.filter((l) => l.share > NO_RIVAL).map((l) => l.option.label)
+    for (const fit of rivals) {
+      const rival = fit.options[i].at(0)?.label
       if (rival !== undefined && !readings.some((r) => sameMeaning(r, rival))) readings.push(rival)
     }
     return { readings: withoutSynonyms(readings), confidence: first.share }
   })
 }
 
-function weighed(options: readonly Option[]): { likely: { option: Option; share: number }[] } {
+interface Weighed {
+  option: Option
+  share: number
+}
+
+function weighed(options: readonly Option[]): Weighed[] {
   const weights = options.map((o) => Math.exp(-o.cost / 2))
   const all = weights.reduce((a, b) => a + b, Math.exp(-SOMETHING_ELSE / 2))
-  return { likely: options.map((option, i) => ({ option, share: weights[i] / all })) }
+  return options.map((option, i) => ({ option, share: weights[i] / all }))
 }
 
 const sameMeaning = (a: string, b: string) => a === b || SAME_MEANING.some((s) => s.includes(a) && s.includes(b))
@@ -75,6 +85,14 @@ export function settleByWord(word: readonly Decision[], line: readonly Decision[
         const rest = readings.filter(isLetter)
         return rest.length === 1 ? only(rest[0]) : { ...decision, readings: rest.length > 0 ? rest : readings }
       }
+    }
+    const [first] = readings
+    if (readings.length === 2 && first.toLowerCase() === readings[1].toLowerCase()) {
+      // A capital that fits better among capitals, a small letter after small letters.
+      const others = word.flatMap((d, n) => (n !== i && d.readings.length === 1 ? d.readings : []))
+      const [capitals, smalls] = [count(isCapital, others), count(isSmall, others)]
+      if (isCapital(first) && capitals > 0 && smalls === 0) return only(first)
+      if (isSmall(first) && smalls > 0 && i > 0) return only(first)
     }
     if (within(UPRIGHT)) {
       if (digits > 0 && letters === 0) return only('1')

@@ -20,6 +20,7 @@ const MOST_SLANT = 35
 /** Stems that lean less are upright. Degrees; drawing programs write few decimals. */
 const LEAST_SLANT = 0.3
 const MOST_PEAKS = 4
+const ROUNDING = 1e-9
 
 interface Heap {
   /** 0 to 180. */
@@ -33,13 +34,19 @@ export function liesOf(outlines: readonly LetterOutline[], hint: number | undefi
   const rotations: number[] = []
   const add = (rotation: number) => {
     const near = heaps.find((h) => Math.abs(apart(h.angle, rotation)) <= SNAP)
-    const snapped = (rotation + (near ? apart(near.angle, rotation) : 0) + 360) % 360
+    const snapped = turned(rotation + (near ? apart(near.angle, rotation) : 0))
     if (!rotations.some((r) => Math.abs(((r - snapped + 540) % 360) - 180) < HEAP)) rotations.push(snapped)
   }
   if (hint !== undefined) add(hint)
   for (const rotation of [0, 90, 270, 180]) add(rotation)
   for (const { angle } of heaps.slice(0, MOST_PEAKS)) for (const turn of [0, 180]) add(angle + turn)
   return rotations.flatMap((rotation) => slantsOf(heaps, rotation).map((slant) => ({ rotation, slant })))
+}
+
+/** Degrees from 0 to 360; what rounding makes of nearly 360 is 0. */
+const turned = (degrees: number): number => {
+  const turn = ((degrees % 360) + 360) % 360
+  return turn > 360 - ROUNDING ? 0 : turn
 }
 
 /** How far the direction `to` is turned from the line at `from`, in degrees, −90 to 90. */

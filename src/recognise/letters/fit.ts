@@ -29,8 +29,12 @@ export interface FittedLine {
   cost: number
 }
 
-/** Variance of the distance of a character from the most similar reference, along all axes together. */
-const LOOK_VARIANCE = 10
+/**
+ * Variance of the distance of a character from the most similar reference, along all axes together: at least this, and more
+ * for a face unlike all references, which shows in how far away the nearest of them is.
+ */
+const LOOK_VARIANCE = 4
+const UNLIKE_FACE = 0.2
 /** Looks that are this much farther away than the nearest are not thought of. */
 const LOOK_ROOM = 14
 const MOST_LOOKS = 12
@@ -96,14 +100,15 @@ function proposals(looks: readonly Look[], near: readonly Likeness[][]): Scale[]
 
 function fitted(looks: readonly Look[], near: readonly Likeness[][], scale: Scale): Option[][] {
   const { manners } = references()
-  return looks.map((look, i) =>
-    near[i]
+  return looks.map((look, i) => {
+    const variance = LOOK_VARIANCE + UNLIKE_FACE * near[i][0].distance ** 2
+    return near[i]
       .flatMap(({ label, distance }): Option[] => {
         const manner = manners.get(label)
-        return manner ? [{ label, distance, cost: distance ** 2 / LOOK_VARIANCE + placeCost(look, manner, scale) }] : []
+        return manner ? [{ label, distance, cost: distance ** 2 / variance + placeCost(look, manner, scale) }] : []
       })
-      .sort((a, b) => a.cost - b.cost),
-  )
+      .sort((a, b) => a.cost - b.cost)
+  })
 }
 
 function placeCost({ box }: Look, { top, bottom, width }: Manner, { height, baseline, widening }: Scale): number {

@@ -3,7 +3,7 @@ import type { Fact, Known, Lettering } from '../../sign/sign.js'
 import { contoursOf, mapInk } from './ink.js'
 import type { ReadCharacter, ReadLine } from './read.js'
 import { viewBack, type Lie } from './rows.js'
-import { hasFoot, hasStem, stemOf } from './stems.js'
+import { hasFoot, STEMS_BY_TRUST, stemOf } from './stems.js'
 
 /**
  * What can be measured on outlined letters once they are read. Heights are square to the baseline and strokes square to the
@@ -86,11 +86,15 @@ function strokeOf(read: readonly ReadCharacter[], { slant }: Lie): Fact<number> 
       const stem = stemOf(c.part, c.readings[0])
       return stem ? [stem.width * cosine] : []
     })
-  const ofI = stems(among(read, 'I'))
-  if (ofI.length > 0) return known(ofI, 'stem of the drawn capital I, square to it')
-  const others = stems(read.filter((c) => hasStem(c.readings[0])))
-  if (others.length > 0)
-    return known(others, 'upright stems of the drawn capitals, square to them, for want of a capital I')
+  for (const labels of STEMS_BY_TRUST) {
+    const widths = stems(among(read, labels))
+    if (widths.length === 0) continue
+    const method =
+      labels === 'I'
+        ? 'stem of the drawn capital I, square to it'
+        : 'upright stems of the drawn capitals, square to them, for want of a capital I'
+    return known(widths, method)
+  }
   return unreadable('no capital with an upright stem was read')
 }
 

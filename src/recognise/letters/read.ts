@@ -1,14 +1,12 @@
 import type { Point } from '../../geometry/point.js'
 import type { Fact } from '../../sign/sign.js'
 import { blobsOf, type Blob, type LetterOutline } from './blobs.js'
-import { isDigit, isLetter } from './characters.js'
-import { decide, settleByExpected, settleByWord, type Decision } from './decide.js'
+import type { Decision } from './decide.js'
 import { liesOf } from './direction.js'
-import { fitLine, type FittedLine } from './fit.js'
-import { lookAt, type Look } from './look.js'
-import { joined, rowsOf, viewBack, type Lie, type Part, type Row } from './rows.js'
-import { textOf } from './text.js'
-import { spacesIn, type Spacing } from './words.js'
+import { linesOf } from './lines.js'
+import { readRow, type ReadRow } from './readrow.js'
+import { rowsOf, type Lie, type Part } from './rows.js'
+import type { Spacing } from './words.js'
 
 /** What a set of outlines says, read from shape alone. */
 export interface LetteringReading {
@@ -51,8 +49,6 @@ export interface ReadLettersOptions {
 export const MOST_OUTLINES = 2000
 /** A direction in which this share of all characters is read needs no comparison with others. */
 const NEARLY_ALL = 0.85
-/** Something so much higher than the capitals of its row is none of its characters. */
-const MOST_HEIGHT = 1.6
 
 /**
  * Reads outlined letters: A–Z, a–z, 0–9 and common punctuation, in any direction, upright or slanted.
@@ -76,107 +72,24 @@ export function readLetters(outlines: readonly LetterOutline[], options: ReadLet
 interface Attempt {
   lie: Lie
   rows: ReadRow[]
-  /** The share of characters that are read without doubt. */
+  /** The share of characters that look like some. */
   quality: number
-}
-
-interface ReadRow {
-  row: Row
-  fits: FittedLine[]
-  decisions: Decision[]
 }
 
 function readAlong(blobs: readonly Blob[], lie: Lie): Attempt {
   const rows = rowsOf(blobs, lie).map(readRow)
   const decisions = rows.flatMap((r) => r.decisions)
   const sure = decisions.filter((d) => d.readings.length > 0).length
-  return { lie, rows, quality: sure / blobs.length }
+  return { lie, rows, quality: sure / decisions.length }
 }
-
-function readRow(parts: Row): ReadRow {
-  const seen = withPercents(parts.map((part) => ({ part, look: lookAt(part.ink) })))
-  const looked = seen.filter((s): s is { part: Part; look: Look } => s.look !== undefined)
-  const fits = fitLine(looked.map((s) => s.look))
-  const row = looked.map((s) => s.part)
-  return { row, fits, decisions: fits.length > 0 ? decide(fits) : row.map(() => ({ readings: [], confidence: 0 })) }
-}
-
-/** A per cent sign has three pieces, which alone look like others: put together where that looks like one. */
-function withPercents(seen: { part: Part; look?: Look }[]): { part: Part; look?: Look }[] {
-  const result: { part: Part; look?: Look }[] = []
-  for (let i = 0; i < seen.length; i++) {
-    const three = seen.slice(i, i + 3)
-    const [left, bar, right] = three.map((s) => s.part.box)
-    const together = three.length === 3 && left.height < bar.height && right.height < bar.height && left.y < right.y
-    if (together && right.x - (left.x + left.width) < bar.width) {
-      const part = joined(three.map((s) => s.part))
-      const look = lookAt(part.ink)
-      if (look && look.likenesses[0].label === '%' && look.likenesses[0].distance < PERCENT_DISTANCE) {
-        result.push({ part, look })
-        i += 2
-        continue
-      }
-    }
-    result.push(seen[i])
-  }
-  return result
-}
-
-const PERCENT_DISTANCE = 14
 
 function finished(
-  attempt: Attempt,
+  { lie, rows }: Attempt,
   blobs: readonly Blob[],
   all: number[],
   expected: readonly string[],
 ): LetteringReading {
-  const lines = attempt.rows.flatMap((row) => lineOf(row, blobs, attempt.lie, expected))
+  const lines = linesOf(rows, blobs, lie, expected)
   const used = new Set(lines.flatMap((line) => line.outlines))
-  return { lie: attempt.lie, lines, others: all.filter((i) => !used.has(i)), limitReached: false }
-}
-
-function lineOf(
-  { row, fits, decisions }: ReadRow,
-  blobs: readonly Blob[],
-  lie: Lie,
-  expected: readonly string[],
-): ReadLine[] {
-  const scale = fits.at(0)?.scale
-  if (!scale) return []
-  const kept = row.map((_, i) => i).filter((i) => row[i].box.height <= MOST_HEIGHT * scale.height)
-  const parts = kept.map((i) => row[i])
-  const spacing = spacesIn(parts, scale.height)
-  const words: Decision[][] = [[]]
-  kept.forEach((i, n) => {
-    if (n > 0 && spacing.spaces[n - 1] === true) words.push([])
-    words[words.length - 1].push(decisions[i])
-  })
-  let settledByExpected = false
-  const whole = words.flat()
-  const settled = words.flatMap((word) => {
-    const own = settleByWord(word, whole)
-    if (own.every((d) => d.readings.length === 1)) return own
-    const byExpected = settleByExpected(own, expected)
-    if (byExpected) settledByExpected = true
-    return byExpected ?? own
-  })
-  if (!settled.some((d) => d.readings.some((r) => isLetter(r) || isDigit(r)))) return []
-  const characters = settled.map((decision, n): ReadCharacter => ({
-    ...decision,
-    part: parts[n],
-    outlines: parts[n].blobs.flatMap((b) => blobs[b].members),
-  }))
-  const left = parts[0].box.x
-  return [
-    {
-      text: textOf(settled, spacing),
-      settledByExpected,
-      characters,
-      spacing,
-      capital: scale.height,
-      baseline: scale.baseline,
-      start: viewBack(lie)({ x: left, y: scale.baseline }),
-      outlines: characters.flatMap((c) => c.outlines),
-    },
-  ]
+  return { lie, lines, others: all.filter((i) => !used.has(i)), limitReached: false }
 }

@@ -15,6 +15,8 @@ export interface Stem {
 
 /** Capitals whose left stem stands free over a good part of their height, and ones whose only stem is in the middle. */
 const LEFT_STEM = 'BDEFHIKLMNPRU'
+/** Capitals by how surely their stem is as thick as that of I: those of N and M are thinner in many faces. */
+export const STEMS_BY_TRUST = ['I', 'HEFTLDPBRKU', 'NM'] as const
 const MIDDLE_STEM = 'T'
 /** Small letters with a free foot at the left: only for serifs. */
 const SMALL_FEET = 'hkmnr'
@@ -28,7 +30,7 @@ const FEWEST_CUTS = 6
 /** How near the ends of a stem its serifs are looked for, in shares of the height. */
 const ENDS = [0.012, 0.03] as const
 
-export const hasStem = (label: string): boolean => LEFT_STEM.includes(label) || label === MIDDLE_STEM
+const hasStem = (label: string): boolean => LEFT_STEM.includes(label) || label === MIDDLE_STEM
 export const hasFoot = (label: string): boolean => hasStem(label) || SMALL_FEET.includes(label)
 
 /** The stem of a letter that has one; undefined when the cuts do not show it. */

@@ -87,13 +87,21 @@ export const CAPITAL = 20
 export function glyphOf({ font }: Face, character: string): { contours: Polyline[]; advance: number } | undefined {
   const code = character.codePointAt(0) ?? 0
   if (!font.hasGlyphForCodePoint(code)) return undefined
-  const scale = CAPITAL / capitalHeight(font)
   const glyph = font.glyphForCodePoint(code)
-  const contours = contoursOfGlyph(font, glyph.id).map((contour) => flatten(contour, 0.001 / scale))
-  return {
-    contours: contours.map((c) => c.map(({ x, y }) => ({ x: x * scale, y: y * scale }))),
-    advance: glyph.advanceWidth * scale,
-  }
+  const scale = CAPITAL / capitalHeight(font)
+  return { contours: outlineOf(font, glyph.id, scale), advance: glyph.advanceWidth * scale }
+}
+
+/** The outline of another form of a character that a feature of the face shows; undefined if there is none. */
+export function glyphByFeature({ font }: Face, character: string, feature: string): Polyline[] | undefined {
+  if (!font.availableFeatures.includes(feature)) return undefined
+  const [plain, other] = [font.layout(character), font.layout(character, [feature])].map((run) => run.glyphs[0].id)
+  return other === plain ? undefined : outlineOf(font, other, CAPITAL / capitalHeight(font))
+}
+
+function outlineOf(font: Font, id: number, scale: number): Polyline[] {
+  const contours = contoursOfGlyph(font, id).map((contour) => flatten(contour, 0.001 / scale))
+  return contours.map((c) => c.map(({ x, y }) => ({ x: x * scale, y: y * scale })))
 }
 
 const heights = new WeakMap<Font, number>()

@@ -1,9 +1,10 @@
 import { boxOfPoints } from '../../../src/geometry/box.js'
-import { BAR, CHARACTERS, OTHER_FORMS, shapeOf } from '../../../src/recognise/letters/characters.js'
+import { BAR, CHARACTERS, shapeOf } from '../../../src/recognise/letters/characters.js'
 import { featuresOf, fullnessOf } from '../../../src/recognise/letters/features.js'
-import type { Ink } from '../../../src/recognise/letters/ink.js'
+import { contoursOf } from '../../../src/recognise/letters/ink.js'
 import type { ReferenceFile } from '../../../src/recognise/letters/references.js'
-import { CAPITAL, glyphOf, type Face } from './faces.js'
+import { CAPITAL, type Face } from './faces.js'
+import { formsOf } from './forms.js'
 import { discriminants } from './train.js'
 
 /** The references as they are shipped, made from the outlines of typefaces. */
@@ -27,12 +28,9 @@ interface Sample {
 
 function samplesOf(faces: readonly Face[]): Sample[] {
   return faces.flatMap((face, index) =>
-    [...CHARACTERS, ...Object.keys(OTHER_FORMS)].flatMap((form): Sample[] => {
-      const glyph = glyphOf(face, form)
-      const box = glyph && boxOfPoints(glyph.contours.flat())
+    formsOf(face).flatMap(({ label, ink }): Sample[] => {
+      const box = boxOfPoints(contoursOf(ink).flat())
       if (!box) return []
-      const ink: Ink = { layers: [{ contours: glyph.contours, rule: 'nonzero', effect: 'add' }] }
-      const label = OTHER_FORMS[form] ?? form
       const shape = fullnessOf(ink, box) > FULL ? BAR : shapeOf(label)
       const extents: Sample['extents'] = [-box.y / CAPITAL, -(box.y + box.height) / CAPITAL, box.width / CAPITAL]
       return [{ label, shape, face: index, features: featuresOf(ink, box), extents }]

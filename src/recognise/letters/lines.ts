@@ -1,0 +1,87 @@
+import type { Blob } from './blobs.js'
+import { isDigit, isLetter } from './characters.js'
+import { decide, isOpen, settleByExpected, settleByWord, type Decision } from './decide.js'
+import type { ReadCharacter, ReadLine } from './read.js'
+import type { ReadRow } from './readrow.js'
+import { viewBack, type Lie, type Part } from './rows.js'
+import { textOf } from './text.js'
+import { spacesIn, type Spacing } from './words.js'
+
+/** From rows of characters to lines of text: sizes compared between rows, spaces, and what the words settle. */
+
+/** Something so much higher than the capitals of its row is none of its characters. */
+const MOST_HEIGHT = 1.6
+/** Rows are of one size when their capitals differ by no more than this share. */
+const ONE_SIZE = 0.03
+
+interface Sized {
+  parts: Part[]
+  decisions: Decision[]
+  capital: number
+  baseline: number
+}
+
+export function linesOf(
+  rows: readonly ReadRow[],
+  blobs: readonly Blob[],
+  lie: Lie,
+  expected: readonly string[],
+): ReadLine[] {
+  const sized = sizedByOthers(rows).flatMap(({ parts, fits, decisions }): Sized[] => {
+    const scale = fits.at(0)?.scale
+    if (!scale) return []
+    const kept = parts.map((_, i) => i).filter((i) => parts[i].box.height <= MOST_HEIGHT * scale.height)
+    const own = kept.map((i) => decisions[i])
+    if (!own.some((d) => d.readings.some((r) => isLetter(r) || isDigit(r)))) return []
+    return [{ parts: kept.map((i) => parts[i]), decisions: own, capital: scale.height, baseline: scale.baseline }]
+  })
+  const spacings = spacesIn(sized)
+  return sized.map((line, i) => lineOf(line, spacings[i], blobs, lie, expected))
+}
+
+/** Rows that can be read in two sizes, read in the size of another row that leaves no choice. */
+function sizedByOthers(rows: readonly ReadRow[]): ReadRow[] {
+  const sure = rows.filter((r) => r.fits.length > 0 && !isOpen(r.fits)).map((r) => r.fits[0].scale.height)
+  return rows.map((row) => {
+    if (!isOpen(row.fits)) return row
+    const fits = row.fits.filter((f) => sure.some((s) => Math.abs(s / f.scale.height - 1) <= ONE_SIZE))
+    return fits.length > 0 ? { ...row, fits, decisions: decide(fits) } : row
+  })
+}
+
+function lineOf(
+  { parts, decisions, capital, baseline }: Sized,
+  spacing: Spacing,
+  blobs: readonly Blob[],
+  lie: Lie,
+  expected: readonly string[],
+): ReadLine {
+  const words: Decision[][] = []
+  decisions.forEach((decision, i) => {
+    if (i === 0 || spacing.spaces[i - 1] === true) words.push([])
+    words[words.length - 1].push(decision)
+  })
+  let settledByExpected = false
+  const settled = words.flatMap((word) => {
+    const own = settleByWord(word, decisions)
+    if (own.every((d) => d.readings.length === 1)) return own
+    const byExpected = settleByExpected(own, expected)
+    if (byExpected) settledByExpected = true
+    return byExpected ?? own
+  })
+  const characters = settled.map((decision, i): ReadCharacter => ({
+    ...decision,
+    part: parts[i],
+    outlines: parts[i].blobs.flatMap((b) => blobs[b].members),
+  }))
+  return {
+    text: textOf(settled, spacing),
+    settledByExpected,
+    characters,
+    spacing,
+    capital,
+    baseline,
+    start: viewBack(lie)({ x: parts[0].box.x, y: baseline }),
+    outlines: characters.flatMap((c) => c.outlines),
+  }
+}
