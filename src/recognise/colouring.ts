@@ -46,10 +46,7 @@ export function withColours(
   return { ...lettering, colour, background }
 }
 
-/**
- * Colours of outlines that nobody said are characters. Of several colours it is not known which are those of the characters;
- * and a drawing in one colour is made for a machine, not for the eye.
- */
+/** Colours of outlines that nobody said are characters: a drawing in one colour is made for a machine, not for the eye. */
 export function withDoubtfulColours(
   lettering: Lettering,
   things: readonly Painted[],
@@ -57,18 +54,12 @@ export function withDoubtfulColours(
   clouds: readonly Cloud[],
 ): Lettering {
   const pair: Pair = coloursOf(things, surfaces, clouds)
-  if (!isKnown(pair.colour) || !isKnown(pair.background)) return { ...lettering, ...pair }
-  const doubt = doubtOf(pair.colour.count ?? 1, pair.colour.value.css === pair.background.value.css)
-  return doubt ? { ...lettering, colour: doubt, background: doubt } : { ...lettering, ...pair }
+  const { colour, background } = pair
+  const alike = isKnown(colour) && isKnown(background) && colour.value.css === background.value.css
+  return alike ? { ...lettering, colour: ONE_COLOUR, background: ONE_COLOUR } : { ...lettering, ...pair }
 }
 
-function doubtOf(pairs: number, alike: boolean): Unknown | undefined {
-  if (pairs > 1)
-    return {
-      unknown: 'unreadable',
-      why: 'the outlines have several colours, and which of them are characters is not read yet',
-    }
-  if (alike)
-    return { unknown: 'needs-judgement', why: 'the outlines are painted in the very colour of what is behind them' }
-  return undefined
+const ONE_COLOUR: Unknown = {
+  unknown: 'needs-judgement',
+  why: 'the outlines are painted in the very colour of what is behind them',
 }

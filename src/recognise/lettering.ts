@@ -5,11 +5,9 @@ import { alongLine, directionAt, downLine } from './frame.js'
 import { holdsPiece, type Piece } from './pieces.js'
 
 /**
- * Outlines that may be characters. They are not read here: what they say, how high and how thick they are stays unknown.
+ * Outlines that were named characters but could not be read: what they say, how high and how thick they are stays unknown.
  * What can be measured on any outline is kept: where it is, how near it comes to braille, and its colour.
  */
-
-const UNREAD: Unknown = { unknown: 'unreadable', why: 'the characters are outlines, which are not read yet' }
 
 /** Two outlines are on one line when they share this much of the lower one's height. */
 const SHARED_HEIGHT = 0.4
@@ -26,13 +24,16 @@ interface Lying {
  * The lettering that a set of outlines makes up, in lines.
  * @param rotation reading direction, degrees clockwise as seen
  * @param element its place, e.g. `lettering/0`
+ * @param why they could not be read
  */
 export function letteringOfOutlines(
   pieces: readonly Piece[],
   part: LetteringPart,
   rotation: number,
   element: string,
+  why: string,
 ): Lettering {
+  const unread: Unknown = { unknown: 'unreadable', why }
   const lines = linesOf(pieces, rotation).map((line, i): LetteringLine => {
     const outlines = line.map((l) => l.piece.outline)
     const place = {
@@ -40,25 +41,25 @@ export function letteringOfOutlines(
       box: boxOfPoints(outlines.flat()),
       source: line[0].piece.shape.source,
     }
-    return { place, text: UNREAD, baseline: UNREAD, outlines }
+    return { place, text: unread, baseline: unread, outlines }
   })
   return {
     place: { element, box: unionOfBoxes(lines.map((l) => l.place.box)), source: pieces[0].shape.source },
     part,
-    text: UNREAD,
+    text: unread,
     lines,
-    style: UNREAD,
-    characterProportion: UNREAD,
-    characterHeight: UNREAD,
-    strokeThickness: UNREAD,
+    style: unread,
+    characterProportion: unread,
+    characterHeight: unread,
+    strokeThickness: unread,
     relief: missing('a drawing does not say how high characters are raised'),
     section: missing('a drawing does not say the section of raised characters'),
-    characterSpacing: UNREAD,
+    characterSpacing: unread,
     characterSpacingAtBase: missing('a drawing does not say the section of raised characters'),
-    baselineSpacing: lines.length > 1 ? UNREAD : undefined,
+    baselineSpacing: lines.length > 1 ? unread : undefined,
     finish: missing('a drawing does not say the finish'),
-    colour: UNREAD,
-    background: UNREAD,
+    colour: unread,
+    background: unread,
   }
 }
 

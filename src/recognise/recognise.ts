@@ -2,8 +2,9 @@ import type { Translator } from '../braille/translator.js'
 import type { Drawing, IgnoredElement, Shape } from '../drawing/drawing.js'
 import { boxOfPoints, unionOfBoxes } from '../geometry/box.js'
 import { Refusal } from '../refusal.js'
-import { missing, type BrailleBlock, type Installation, type Sign, type Use } from '../sign/sign.js'
+import { missing, type Installation, type Sign, type Use } from '../sign/sign.js'
 import { borderOf } from './borders.js'
+import { setsOfPieces } from './characters.js'
 import type { Cloud, Surface } from './colours.js'
 import { withoutDots, type Dot } from './dots.js'
 import { findBraille, type FoundBraille } from './findbraille.js'
@@ -13,9 +14,10 @@ import type { PartName } from './parts.js'
 import { findPictograms } from './pictograms.js'
 import { pieceOf, type Piece } from './pieces.js'
 import { doubtOfScale } from './scale.js'
-import { colouredSets, setsOfPieces, setsOfRuns } from './sets.js'
+import { colouredSets, setsOfRuns } from './sets.js'
 import { sortOut } from './sorting.js'
 import { stitched } from './stitch.js'
+import { withoutOutlines } from './strokes.js'
 import { readTexts } from './texts.js'
 
 export interface RecogniseOptions {
@@ -31,14 +33,16 @@ export interface RecogniseOptions {
  * Lengths in millimetres from the drawing's top left corner. What cannot be told stays unknown, with its reason.
  * @throws {Refusal} `no-tactile-elements` when nothing of a tactile sign is in the drawing.
  */
-export function recognise(drawing: Drawing, options: RecogniseOptions, translator: Translator): Sign {
+export function recognise(given: Drawing, options: RecogniseOptions, translator: Translator): Sign {
+  const { drawing, assumptions: strokes } = withoutOutlines(given)
   const labelled = labelParts(drawing, options.part ?? {})
   const texts = readTexts(labelled)
   const live = setsOfRuns(texts.lettering)
   const known = live.map((set) => set.lettering)
   const braille = findBraille(labelled, texts.braille, known, translator)
 
-  const pieces = piecesOf(labelled, [...braille.dots, ...braille.specks], drawing)
+  const few = braille.specks.length <= MOST_SPECKS
+  const pieces = piecesOf(labelled, few ? braille.dots : [...braille.dots, ...braille.specks], drawing)
   const sorted = sortOut({ dots: braille.dots, texts: texts.places, pieces }, drawing)
   const clouds = cloudsOf(drawing)
   const surfaces = surfacesOf(sorted.grounds)
@@ -46,14 +50,15 @@ export function recognise(drawing: Drawing, options: RecogniseOptions, translato
   const pictured = findPictograms(sorted.pictograms, sorted.grounds, sorted.found.piece, surfaces, clouds)
   refuseNothingTactile(drawing, labelled, braille, sorted.characters)
   const written = colouredSets(live, sorted.found.piece?.box, surfaces, clouds)
-  const outlined = setsOfPieces(
-    sorted.characters,
-    sorted.grounds,
-    rotationOf(braille.blocks),
-    written.lettering.length,
+  const outlined = setsOfPieces(sorted.characters, written.lettering.length, {
+    grounds: sorted.grounds,
     surfaces,
     clouds,
-  )
+    braille: braille.blocks,
+    specks: new Set(braille.specks.map(contourOf)),
+  })
+  const points = new Set(outlined.pieces.map((piece) => piece.contour))
+  const specks = braille.specks.filter((dot) => !points.has(contourOf(dot)))
 
   return {
     use: options.use,
@@ -67,7 +72,7 @@ export function recognise(drawing: Drawing, options: RecogniseOptions, translato
     measured: [],
     unread: [
       ...braille.unread,
-      ...unreadSpecks(braille),
+      ...unreadSpecks(specks, braille.unread.length > 0),
       ...texts.unread,
       ...outlined.unread,
       ...sorted.unread,
@@ -75,6 +80,7 @@ export function recognise(drawing: Drawing, options: RecogniseOptions, translato
     ],
     assumptions: [
       ...drawing.assumptions,
+      ...strokes,
       ...doubtOfScale(drawing, braille.blocks, braille.candidates),
       ...labelled.assumptions,
       ...braille.assumptions,
@@ -113,10 +119,15 @@ function piecesOf(labelled: Labelled, dots: readonly Dot[], drawing: Drawing): P
   )
 }
 
-/** Small round things in no block, where nothing was said of them yet. */
-function unreadSpecks({ specks, unread }: FoundBraille): Sign['unread'] {
+/** Small round things that may be points of characters, up to this many; beyond, they are a pattern. */
+const MOST_SPECKS = 200
+
+const contourOf = ({ shape, contour }: Dot) => shape.contours[contour]
+
+/** Small round things in no block and no character, where nothing was said of them yet. */
+function unreadSpecks(specks: readonly Dot[], said: boolean): Sign['unread'] {
   const box = boxOfPoints(specks)
-  if (!box || unread.length > 0) return []
+  if (!box || said) return []
   const why = `${specks.length === 1 ? 'A small round shape' : `${specks.length} small round shapes`} of no readable braille: a dot, or the point of a small character.`
   return [
     { place: { element: 'drawing', box, source: specks[0].shape.source }, why, couldBe: ['braille', 'lettering'] },
@@ -130,16 +141,6 @@ const surfacesOf = (grounds: readonly Piece[]): Surface[] => {
 
 const cloudsOf = (drawing: Drawing): Cloud[] =>
   drawing.ignored.filter((i) => i.couldBe.includes('colour')).map(({ box, why }) => ({ box, why }))
-
-/** The reading direction of the largest braille block, for the lines of what cannot be read itself. */
-function rotationOf(blocks: readonly BrailleBlock[]): number {
-  const dotsOfBlock = (b: BrailleBlock) => b.lines.reduce((n, line) => n + line.dots.length, 0)
-  const largest = blocks.reduce<BrailleBlock | undefined>(
-    (a, b) => (a && dotsOfBlock(a) >= dotsOfBlock(b) ? a : b),
-    undefined,
-  )
-  return largest?.rotation ?? 0
-}
 
 function refuseNothingTactile(
   drawing: Drawing,

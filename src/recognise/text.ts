@@ -170,7 +170,8 @@ function usualGap(gaps: readonly number[]): number {
   return sorted.length < 2 ? 0 : sorted[Math.floor((sorted.length - 1) / 2)]
 }
 
-function textOfLines(lines: readonly LetteringLine[]): Fact<string> {
+/** What successive lines say together; unknown when one of them is. */
+export function textOfLines(lines: readonly LetteringLine[]): Fact<string> {
   const unknown = lines.map((l) => l.text).find((t) => !isKnown(t))
   if (unknown) return unknown
   return {
