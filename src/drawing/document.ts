@@ -1,21 +1,7 @@
 import { parse, type Node as ParsedNode } from 'svg-parser'
-import { gate, SVG_NAMESPACE, type Gated } from './gate.js'
-import type { Spot } from './refuse.js'
+import { gate, SVG_NAMESPACE, type Child, type Element, type Gated } from './gate.js'
 
-/** An element of the drawing as written, with nothing resolved yet. */
-export interface Element {
-  /** Local name: `circle` for `<svg:circle>` too. */
-  name: string
-  namespace: string
-  /** Attributes without a namespace under their name, others under `{namespace}name`. */
-  attributes: ReadonlyMap<string, string>
-  children: Child[]
-  parent?: Element
-  spot: Spot
-}
-
-/** An element, or text between tags as written, blanks and all. */
-export type Child = Element | string
+export type { Child, Element }
 
 export interface SvgDocument {
   root: Element
@@ -51,36 +37,26 @@ export function readDocument(text: string): SvgDocument {
   return { root, byId, styleElements }
 }
 
-/** Gives each element of the canonical text its raw data back, in document order and without recursion. */
+/** Puts each element and text where the canonical text has it, in document order and without recursion. */
 function buildTree(gated: Gated, visit: (element: Element) => void): Element {
-  const holder: Element = { name: '', namespace: '', attributes: new Map(), children: [], spot: { line: 1, column: 1 } }
   const waiting: (ParsedNode | string)[] = [parse(gated.canonical).children[0]]
-  const parents: Element[] = [holder]
-  for (let node = waiting.pop(), parent = parents.pop(); node && parent; node = waiting.pop(), parent = parents.pop()) {
+  const parents: (Element | undefined)[] = [undefined]
+  for (let node = waiting.pop(); node !== undefined; node = waiting.pop()) {
+    const parent = parents.pop()
     if (typeof node === 'string' || node.type !== 'element') continue
     const number = Number(node.properties?.['n'])
     if (node.tagName === 't') {
-      parent.children.push(gated.texts[number])
+      parent?.children.push(gated.texts[number])
       continue
     }
-    const { name, namespace, attributes, spot } = gated.tags[number]
-    const element: Element = {
-      name,
-      namespace,
-      attributes,
-      children: [],
-      parent: parent === holder ? undefined : parent,
-      spot,
-    }
-    parent.children.push(element)
+    const element = gated.elements[number]
+    element.parent = parent
+    parent?.children.push(element)
     visit(element)
     for (let i = node.children.length - 1; i >= 0; i--) {
       waiting.push(node.children[i])
       parents.push(element)
     }
   }
-  const root = holder.children[0]
-  if (root === undefined || !isElement(root))
-    throw new Error('svg-parser gave no root for text that the gate let through')
-  return root
+  return gated.elements[0]
 }

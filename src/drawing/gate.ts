@@ -1,4 +1,5 @@
 import { SaxesParser, type SaxesTagNS } from 'saxes'
+import { Attributes } from './attributes.js'
 import { entitiesOf, limitExpansion } from './entities.js'
 import { LIMITS } from './limits.js'
 import { malformed, quote, tooComplex, type Spot } from './refuse.js'
@@ -12,18 +13,25 @@ import { malformed, quote, tooComplex, type Spot } from './refuse.js'
 
 export const SVG_NAMESPACE = 'http://www.w3.org/2000/svg'
 
-/** One start tag as written. Attributes without a namespace under their name, others under `{namespace}name`. */
-export interface Tag {
+/** An element as written, not yet in its place in the tree. */
+export interface Element {
+  /** Local name: `circle` for `<svg:circle>` too. */
   name: string
   namespace: string
-  attributes: ReadonlyMap<string, string>
+  /** Attributes without a namespace under their name, others under `{namespace}name`. */
+  attributes: Attributes
+  children: Child[]
+  parent: Element | undefined
   spot: Spot
 }
 
+/** An element, or text between tags as written, blanks and all. */
+export type Child = Element | string
+
 export interface Gated {
-  /** `<e n="0"><t n="0"/>…</e>`: numbers of tags and of texts. */
+  /** `<e n="0"><t n="0"/>…</e>`: numbers of elements and of texts. */
   canonical: string
-  tags: Tag[]
+  elements: Element[]
   texts: string[]
 }
 
@@ -36,7 +44,7 @@ const PIECE = 65_536
  */
 export function gate(text: string): Gated {
   const parser = new SaxesParser({ xmlns: true, position: true })
-  const tags: Tag[] = []
+  const elements: Element[] = []
   const texts: string[] = []
   const canonical: string[] = []
   let depth = 0
@@ -68,7 +76,7 @@ export function gate(text: string): Gated {
     attributes = 0
     depth++
     if (depth > LIMITS.depth) throw tooComplex('elements inside one another', LIMITS.depth, depth, opened)
-    if (tags.length >= LIMITS.elements) throw tooComplex('elements', LIMITS.elements, tags.length + 1, opened)
+    if (elements.length >= LIMITS.elements) throw tooComplex('elements', LIMITS.elements, elements.length + 1, opened)
   })
   parser.on('attribute', ({ name, value }) => {
     attributes++
@@ -78,10 +86,17 @@ export function gate(text: string): Gated {
       throw tooComplex(`characters in the attribute ${quote(name)}`, LIMITS.attributeLength, value.length, opened)
   })
   parser.on('opentag', (tag) => {
-    if (tags.length === 0) checkRoot(tag.local, tag.uri, opened)
+    if (elements.length === 0) checkRoot(tag.local, tag.uri, opened)
     if (wordsFrom === 0 && tag.local === 'text') wordsFrom = depth
-    canonical.push(`<e n="${tags.length}">`)
-    tags.push({ name: tag.local, namespace: tag.uri, attributes: attributesOf(tag), spot: opened })
+    canonical.push(`<e n="${elements.length}">`)
+    elements.push({
+      name: tag.local,
+      namespace: tag.uri,
+      attributes: attributesOf(tag),
+      children: [],
+      parent: undefined,
+      spot: opened,
+    })
   })
   parser.on('closetag', () => {
     if (wordsFrom === depth) wordsFrom = 0
@@ -92,7 +107,7 @@ export function gate(text: string): Gated {
   parser.on('cdata', addText)
   for (let at = 0; at < text.length; at += PIECE) parser.write(text.slice(at, at + PIECE))
   parser.close()
-  return { canonical: canonical.join(''), tags, texts }
+  return { canonical: canonical.join(''), elements, texts }
 }
 
 /** Where a tag's `<` stands, when saxes has just read its name and the one character after it. */
@@ -106,11 +121,14 @@ function startOfTag(text: string, parser: SaxesParser<{ xmlns: true }>, name: st
 
 const BLANK = /^[ \t\r\n]*$/
 
-function attributesOf(tag: SaxesTagNS): Map<string, string> {
-  const attributes = new Map<string, string>()
-  for (const { uri, local, value } of Object.values(tag.attributes))
-    attributes.set(uri === '' ? local : `{${uri}}${local}`, value)
-  return attributes
+function attributesOf(tag: SaxesTagNS): Attributes {
+  const all = Object.values(tag.attributes)
+  const pairs = new Array<string>(2 * all.length)
+  all.forEach(({ uri, local, value }, i) => {
+    pairs[2 * i] = uri === '' ? local : `{${uri}}${local}`
+    pairs[2 * i + 1] = value
+  })
+  return new Attributes(pairs)
 }
 
 /** The message of saxes without its own positions and full stop. */
