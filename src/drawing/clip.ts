@@ -23,6 +23,10 @@ interface Region {
   box: Box
 }
 
+/** How many edges it takes to hold something against a clip. */
+export const edgesOf = (clip: Clip): number =>
+  clip.regions.reduce((n, region) => n + region.polylines.reduce((m, line) => m + line.length, 0), 0)
+
 export type ClipEffect = 'none' | 'hides' | 'cuts'
 
 /** A clip along a shape's own edge, to the last digit that files write, does not cut it. Millimetres. */

@@ -17,17 +17,21 @@ export const LIMITS = {
   /** Elements inside one another after references are resolved. */
   renderedDepth: 512,
   /** References to other elements, as often as they are followed. */
-  references: 50_000,
+  references: 20_000,
   /** Elements that are visited to be painted, as often as references lead to them. */
   rendered: 250_000,
   /** Lines and curves of all painted shapes. */
   pathSegments: 500_000,
+  /** Dashes of all dashed strokes. */
+  dashes: 100_000,
+  /** Edges of clips, as often as something painted is held against them. */
+  clipEdges: 10_000_000,
   /** UTF-16 units of all style sheets. */
   styleSheetLength: 256_000,
   /** Selectors of all style sheets. */
   styleSelectors: 2_000,
   /** Elements looked at to match selectors. */
-  selectorSteps: 20_000_000,
+  selectorSteps: 5_000_000,
   /** Characters of live text that are painted. */
   textCharacters: 100_000,
 } as const

@@ -13,7 +13,7 @@ import type { Style } from './style.js'
 /** What the walk through a drawing needs everywhere, and what holds at one place of it. */
 
 export class Scene {
-  private readonly spent = { references: 0, rendered: 0, pathSegments: 0, textCharacters: 0 }
+  private readonly spent = { references: 0, rendered: 0, pathSegments: 0, dashes: 0, clipEdges: 0, textCharacters: 0 }
 
   constructor(
     readonly document: SvgDocument,
@@ -38,6 +38,8 @@ const WORDS_FOR = {
   references: 'references to other elements',
   rendered: 'painted elements, references resolved',
   pathSegments: 'lines and curves',
+  dashes: 'dashes',
+  clipEdges: 'edges of clips to hold its shapes against',
   textCharacters: 'characters of live text',
 } as const
 
