@@ -22,6 +22,9 @@ export function sourceOf(element: Element): Source {
 export class Collector {
   readonly shapes: Shape[] = []
   readonly texts: DrawnText[] = []
+  /** Of the shapes, those wholly off the page, and those whose only paint is a stroke of width 0: told at the end. */
+  readonly offPage = new Set<Shape>()
+  readonly thin = new Set<Shape>()
   private readonly entries: IgnoredElement[] = []
   private readonly rest = new Set<CouldBe[number]>()
   private unlisted = 0

@@ -10,6 +10,7 @@ import { sourceAt, type Context, type Scene } from './scene.js'
  * True when it may be listed. Otherwise it was entered among what was passed over, or is certainly not seen.
  * @param box round all that is painted, strokes included, in millimetres.
  * @param couldBe what is lost when it is passed over.
+ * @param offPage whether what lies wholly off the page is left to be told later.
  */
 export function isSeenWhole(
   scene: Scene,
@@ -17,10 +18,12 @@ export function isSeenWhole(
   context: Context,
   box: Box,
   couldBe: CouldBe = ANYTHING,
+  offPage: 'ignored' | 'seen' = 'ignored',
 ): boolean {
   const effects = context.clips.map((clip) => effectOfClip(clip, box))
   if (effects.includes('hides')) return false
-  if (isOffPage(scene, box)) {
+  const plain = !context.barrier && !effects.includes('cuts')
+  if (isOffPage(scene, box) && !(plain && offPage === 'seen')) {
     scene.collector.ignore(sourceAt(element, context), 'It lies wholly outside of the page.', [], box)
     return false
   }
@@ -36,7 +39,7 @@ export function isSeenWhole(
 }
 
 /** The outermost svg element shows nothing beyond its own viewport (SVG 1.1, 14.3.2). */
-function isOffPage({ page: { width, height } }: Scene, box: Box): boolean {
+export function isOffPage({ page: { width, height } }: Scene, box: Box): boolean {
   if (width === undefined || height === undefined) return false
   const painted = {
     ...box,

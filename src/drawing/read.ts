@@ -8,6 +8,7 @@ import { NO_LABELS } from './labels.js'
 import { readPage } from './page.js'
 import { enter } from './enter.js'
 import { Scene, type Context } from './scene.js'
+import { settle } from './settle.js'
 import { computeStyle, INITIAL_STYLE, MEDIUM_FONT_SIZE } from './style.js'
 import { visitChildren } from './walk.js'
 
@@ -44,13 +45,15 @@ export function readDrawing(bytes: Uint8Array, options: { scale?: number } = {})
     context.barrier?.report(collector)
   }
   for (const { element, why, couldBe } of cascade.gaps) collector.ignore(sourceOf(element), why, couldBe)
+  const viewport = viewportOf(page, collector)
+  const { shapes, texts, assumptions } = settle(collector, { x: 0, y: 0, ...viewport })
   return {
-    viewport: viewportOf(page, collector),
+    viewport,
     scale: page.scale,
-    shapes: collector.shapes,
-    texts: collector.texts,
+    shapes,
+    texts,
     ignored: collector.ignored,
-    assumptions: page.assumptions,
+    assumptions: [...page.assumptions, ...assumptions],
   }
 }
 

@@ -10,7 +10,7 @@ import type { Shape } from './drawing.js'
 import { LARGEST_COORDINATE } from './limits.js'
 import { fillOf, strokeOf } from './paint.js'
 import type { Outline } from './pen.js'
-import { isSeenWhole } from './place.js'
+import { isOffPage, isSeenWhole } from './place.js'
 import { lengthsAt, sourceAt, type Context, type Scene } from './scene.js'
 
 /** A shape element, from its attributes to millimetres. */
@@ -32,7 +32,10 @@ export function renderShape(scene: Scene, element: Element, context: Context): v
   const reach = shape ? grownByStroke(shape) : box
   if (hasMarkers(scene, element, context) && isSeenWhole(scene, element, context, reach))
     scene.collector.ignore(source, 'Its markers are not worked out.', PICTURE, box)
-  if (shape && isSeenWhole(scene, element, context, reach)) scene.collector.shapes.push(shape)
+  if (!shape || !isSeenWhole(scene, element, context, reach, ANYTHING, 'seen')) return
+  scene.collector.shapes.push(shape)
+  if (isOffPage(scene, reach)) scene.collector.offPage.add(shape)
+  if (!shape.fill && shape.stroke?.width === 0) scene.collector.thin.add(shape)
 }
 
 /** Geometry as a property of CSS wins over the attribute; path data stand in `path("…")` there. */
@@ -62,14 +65,13 @@ function painted(
   const fill = element.name === 'line' ? undefined : fillOf(style, opacity, scene.find)
   const stroke = strokeOf(style, opacity, strokeSpace(scene, declared, matrix), scene.find)
   const thin = stroke !== undefined && stroke.paint.width === 0
-  if (thin && !fill) scene.collector.ignore(source, 'Its only paint is a stroke of width 0.', ANYTHING, box)
-  if (!fill && (!stroke || thin)) return undefined
+  if (!fill && !stroke) return undefined
   for (const pattern of [fill?.pattern, thin ? undefined : stroke?.pattern])
     if (pattern) scene.collector.ignore(source, 'It is painted with a pattern, which is not worked out.', PICTURE, box)
   const circle = outline.ellipse && circleOf(outline.ellipse)
   const shape: Shape = { contours: outline.contours, fillRule: style.fillRule, source, labels: context.labels, box }
   if (fill) shape.fill = fill.paint
-  if (stroke && !thin) shape.stroke = stroke.paint
+  if (stroke && !(thin && fill)) shape.stroke = stroke.paint
   if (circle) shape.circle = circle
   return shape
 }

@@ -124,9 +124,14 @@ describe('paints', () => {
   })
 
   it('lists a stroke of width 0 among what was passed over, for a machine may follow it', () => {
-    const drawing = read(page(rect('fill="none" stroke="red" stroke-width="0"')))
-    expect(drawing.shapes).toEqual([])
+    const thin = rect('fill="none" stroke="red" stroke-width="0"')
+    const drawing = read(page(thin + rect('fill="red"')))
+    expect(drawing.shapes).toHaveLength(1)
     expect(drawing.ignored).toHaveLength(1)
+    const bare = read(page(thin))
+    expect(bare.shapes).toMatchObject([{ stroke: { width: 0 } }])
+    expect(bare.ignored).toEqual([])
+    expect(bare.assumptions).toContainEqual(expect.objectContaining({ about: 'stroke' }))
     expect(shapesOf(rect('fill="red" stroke="red" stroke-width="0"'))[0].stroke).toBeUndefined()
   })
 
