@@ -22,6 +22,8 @@ const SERIF = 0.25
 const NO_SERIF = 0.1
 /** Stems that lean less than this are upright. Degrees. */
 const UPRIGHT = 1
+/** Slanted faces lean by more than this; what leans less may as well be a sheared drawing. Degrees; common practice, no source. */
+const OBLIQUE = 4
 
 export function measureLetters(lines: readonly ReadLine[], lie: Lie): LetterMeasures {
   const read = lines.flatMap((line) => line.characters.filter((c) => c.readings.length === 1))
@@ -119,8 +121,14 @@ function baselinesOf(lines: readonly ReadLine[]): Fact<number> {
 }
 
 function styleOf(read: readonly ReadCharacter[], { slant }: Lie): Lettering['style'] {
-  if (Math.abs(slant) >= UPRIGHT)
-    return { value: 'oblique', basis: 'drawn', method: `the stems lean by ${Math.abs(slant).toFixed(0)} degrees` }
+  const lean = Math.abs(slant)
+  if (lean >= OBLIQUE)
+    return { value: 'oblique', basis: 'drawn', method: `the stems lean by ${lean.toFixed(0)} degrees` }
+  if (lean >= UPRIGHT)
+    return {
+      unknown: 'needs-judgement',
+      why: `the stems lean by ${lean.toFixed(1)} degrees: too little for a slanted typeface, too much for an upright one`,
+    }
   const feet = read.flatMap((c) => {
     const label = c.readings[0]
     const stem = hasFoot(label) ? stemOf(c.part, label) : undefined
