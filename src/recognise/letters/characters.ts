@@ -15,7 +15,7 @@ export const OTHER_FORMS: Record<string, string> = { '’': "'", '‘': "'", '�
 /** What a shape that fills its box may be; only its proportion, size and place tell. */
 export const BAR = 'bar'
 
-const ALIKE = ['Oo0°', 'Cc', 'Ss', 'Vv', 'Ww', 'Xx', 'Zz', 'Pp', 'Kk', 'Uu', `,'`, '-–—', 'Il|']
+const ALIKE = ['Oo0°', 'Cc', 'Ss', 'Vv', 'Ww', 'Xx', 'Zz', `,'`, '-–—', 'Il|']
 const FAMILY = new Map(ALIKE.flatMap((alike) => [...alike].map((c) => [c, alike[0]])))
 
 /** The first of all characters with about the same shape. */

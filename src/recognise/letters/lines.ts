@@ -1,6 +1,7 @@
 import type { Blob } from './blobs.js'
 import { isDigit, isLetter } from './characters.js'
-import { decide, isOpen, settleByExpected, settleByWord, type Decision } from './decide.js'
+import { settleByExpected, settleByWord } from './context.js'
+import { decide, isOpen, type Decision } from './decide.js'
 import type { ReadCharacter, ReadLine } from './read.js'
 import type { ReadRow } from './readrow.js'
 import { viewBack, type Lie, type Part } from './rows.js'
@@ -35,7 +36,7 @@ export function linesOf(
     if (!own.some((d) => d.readings.some((r) => isLetter(r) || isDigit(r)))) return []
     return [{ parts: kept.map((i) => parts[i]), decisions: own, capital: scale.height, baseline: scale.baseline }]
   })
-  const spacings = spacesIn(sized)
+  const spacings = spacesIn(sized.map((s) => ({ ...s, ones: s.decisions.map((d) => d.readings.includes('1')) })))
   return sized.map((line, i) => lineOf(line, spacings[i], blobs, lie, expected))
 }
 

@@ -25,7 +25,7 @@ export function readRow(row: Row): ReadRow {
 
 function decided(seen: readonly Seen[]): ReadRow {
   const fits = fitLine(seen.map((s) => s.look))
-  const decisions = fits.length > 0 ? decide(fits) : seen.map(() => ({ readings: [], confidence: 0 }))
+  const decisions = fits.length > 0 ? decide(fits) : seen.map(() => ({ readings: [], shares: [], confidence: 0 }))
   return { parts: seen.map((s) => s.part), fits, decisions }
 }
 

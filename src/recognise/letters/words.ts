@@ -5,14 +5,16 @@ import type { Part } from './rows.js'
 
 /**
  * Spaces between words, from the gaps between neighbouring characters. Some shops set letters so that their boxes follow at
- * even gaps, others so that their outlines do: the measure under which the gaps within words are more even is the one to
- * believe. A space of common faces is about a third of the height of the capitals wide (common practice, no source) and comes
- * on top of the usual gap.
+ * even gaps, others so that their outlines do, and typefaces do neither: the mean of both measures parts spaces from other
+ * gaps best. A space of common faces is about a third of the height of the capitals wide (common practice, no source) and
+ * comes on top of the usual gap; the limits here were chosen on the reference faces.
  */
 
 /** A gap that is wider than the usual one by this share of the height of capitals may be, or is, a space. */
-const MAY_BE_SPACE = 0.16
-const IS_SPACE = 0.24
+const MAY_BE_SPACE = 0.18
+const IS_SPACE = 0.23
+/** The figure 1 stands loosely in the width that all figures of a face share: next to it a gap says less. */
+const LOOSE = 0.12
 /** A gap is a space only when it stands out from the gaps within words by so many times their widest deviation. */
 const STANDS_OUT = 1.5
 /** Between successive gaps, a step of this share of the height of capitals may part gaps within words from spaces. */
@@ -28,6 +30,8 @@ export interface Spacing {
 /** A row of characters and how high its capitals are, in millimetres. */
 export interface Sized {
   parts: readonly Part[]
+  /** For each character whether it may be a figure 1. */
+  ones: readonly boolean[]
   capital: number
 }
 
@@ -45,17 +49,9 @@ interface Gaps {
 /** The spaces of each line; lines of one size are judged together. */
 export function spacesIn(lines: readonly Sized[]): Spacing[] {
   const gaps = lines.map(({ parts }) => gapsIn(parts))
-  return lines.map(({ capital }, i) => {
-    const alike = gaps.filter((_, n) => Math.abs(lines[n].capital / capital - 1) <= ONE_SIZE)
-    const judge = (of: keyof Gaps) =>
-      judged(
-        gaps[i][of],
-        alike.flatMap((g) => g[of]),
-        capital,
-      )
-    const [even, uneven] = [judge('betweenOutlines'), judge('betweenBoxes')].sort((a, b) => a.uneven - b.uneven)
-    const spaces = even.spaces.map((s, n) => (s === undefined ? uneven.spaces[n] : s))
-    return { spaces, gaps: gaps[i].betweenOutlines }
+  return lines.map((line, i) => {
+    const alike = gaps.filter((_, n) => Math.abs(lines[n].capital / line.capital - 1) <= ONE_SIZE)
+    return { spaces: judged(gaps[i], alike, line), gaps: gaps[i].betweenOutlines }
   })
 }
 
@@ -68,23 +64,25 @@ function gapsIn(parts: readonly Part[]): Gaps {
   }
 }
 
-interface Judged {
-  spaces: (boolean | undefined)[]
-  /** How much the gaps within words differ from the usual one, at most. */
-  uneven: number
-}
-
-function judged(gaps: readonly number[], all: readonly number[], capital: number): Judged {
-  const usual = usualOf(all, capital)
-  const within = all.filter((g) => g - usual < MAY_BE_SPACE * capital)
-  const widest = within.reduce((a, b) => Math.max(a, b - usual), 0)
-  const spaces = gaps.map((gap) => {
-    const more = gap - usual
-    if (all.length < FEWEST_GAPS && gap > DOUBTFUL * capital) return undefined
-    if (more < MAY_BE_SPACE * capital) return false
-    return more >= Math.max(IS_SPACE * capital, STANDS_OUT * widest) ? true : undefined
+function judged(own: Gaps, alike: readonly Gaps[], { capital, ones }: Sized): Spacing['spaces'] {
+  const outlines = usualOf(
+    alike.flatMap((g) => g.betweenOutlines),
+    capital,
+  )
+  const boxes = usualOf(
+    alike.flatMap((g) => g.betweenBoxes),
+    capital,
+  )
+  const excess = ({ betweenOutlines, betweenBoxes }: Gaps) =>
+    betweenOutlines.map((gap, i) => (gap - outlines + betweenBoxes[i] - boxes) / (2 * capital))
+  const all = alike.flatMap(excess)
+  const widest = all.filter((e) => e < MAY_BE_SPACE).reduce((a, b) => Math.max(a, b), 0)
+  return excess(own).map((more, i) => {
+    if (all.length < FEWEST_GAPS && own.betweenOutlines[i] > DOUBTFUL * capital) return undefined
+    if (more < MAY_BE_SPACE) return false
+    const least = Math.max(IS_SPACE + (ones[i] || ones[i + 1] ? LOOSE : 0), STANDS_OUT * widest)
+    return more >= least ? true : undefined
   })
-  return { spaces, uneven: within.reduce((a, b) => Math.max(a, Math.abs(b - usual)), 0) }
 }
 
 /** The middle of the gaps within words: those before the widest step in the upper half of their order, if one is wide enough. */
