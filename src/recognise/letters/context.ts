@@ -6,13 +6,17 @@ import { NO_RIVAL, only, type Decision } from './decide.js'
 /** Characters of one shape in many faces. */
 const ROUND = 'O0o°'
 const UPRIGHT = 'Il1|'
+const DASHES = '-—'
+/** How likely a small letter is in a line of capitals; common practice, no source. */
+const ODD_CASE = 0.05
 /** Names that go on with a capital: after these a bar may be an I. */
 const INNER_CAPITAL = /^(?:Mc|Mac|De|Di|Da|Du|La|Le|Fitz|O['’])$/
 
 export function settleByWord(word: readonly Decision[], line: readonly Decision[]): Decision[] {
-  const kinds = settleKind(word)
+  const kinds = settleKind(word, line)
   return kinds.map((decision, i) => {
     const { readings } = decision
+    if (isBetween(decision, DASHES)) return only(decision, (c) => c === '-')
     if (isBetween(decision, ROUND)) return settleRound(decision, kinds, i)
     if (readings.length < 2) return decision
     if (isBetween(decision, UPRIGHT)) return settleUpright(decision, kinds, i, line)
@@ -31,11 +35,14 @@ const others = (word: readonly Decision[], i: number) => settled(word.filter((_,
  * A word is all letters or all figures, unless one of its characters is surely the one and another surely the other: the kind
  * under which its shapes are by far likelier is taken.
  */
-function settleKind(word: readonly Decision[]): Decision[] {
+function settleKind(word: readonly Decision[], line: readonly Decision[]): Decision[] {
+  const around = settled(line)
+  const inCapitals = around.some(isCapital) && !around.some(isSmall)
+  const usual = (c: string) => (inCapitals && isSmall(c) ? ODD_CASE : 1)
   const likelihood = (test: (c: string) => boolean) =>
     word.reduce((product, { readings, shares }) => {
       if (!readings.some((r) => isLetter(r) || isDigit(r))) return product
-      return product * readings.reduce((most, r, i) => (test(r) ? Math.max(most, shares[i]) : most), 0)
+      return product * readings.reduce((most, r, i) => (test(r) ? Math.max(most, usual(r) * shares[i]) : most), 0)
     }, 1)
   const [letters, digits] = [likelihood(isLetter), likelihood(isDigit)]
   if (letters === digits) return [...word]

@@ -19,7 +19,7 @@ export const CONFIDENT = 0.99
 /** What fits worse than this is likelier something else: a squared deviation, over look, top, bottom and width. */
 const SOMETHING_ELSE = 25
 /** A reading this improbable is no rival. */
-export const NO_RIVAL = 0.004
+export const NO_RIVAL = 0.008
 /** No reference looks like it: distance in the usual scatter along an axis. */
 const MOST_UNLIKE = 15
 /** Characters that are read alike: whether a dash is a hyphen or a little longer says nothing. */

@@ -1,3 +1,4 @@
+import type { Box } from '../../geometry/box.js'
 import type { Blob } from './blobs.js'
 import { isDigit, isLetter } from './characters.js'
 import { settleByExpected, settleByWord } from './context.js'
@@ -36,8 +37,30 @@ export function linesOf(
     if (!own.some((d) => d.readings.some((r) => isLetter(r) || isDigit(r)))) return []
     return [{ parts: kept.map((i) => parts[i]), decisions: own, capital: scale.height, baseline: scale.baseline }]
   })
+  const taken = new Set(sized.flatMap((s) => s.parts))
+  const left = rows.flatMap((r) => r.parts).filter((p) => !taken.has(p))
   const spacings = spacesIn(sized.map((s) => ({ ...s, ones: s.decisions.map((d) => d.readings.includes('1')) })))
-  return sized.map((line, i) => lineOf(line, spacings[i], blobs, lie, expected))
+  return sized.map((line, i) => {
+    const read = lineOf(line, spacings[i], blobs, lie, expected)
+    const crowded = 'value' in read.text && left.some((p) => isNear(p.box, line))
+    return crowded ? { ...read, text: CROWDED } : read
+  })
+}
+
+const CROWDED = { unknown: 'unreadable' as const, why: 'a shape that is not recognised stands among the characters' }
+/** What lies this near to a line may belong to its text: shares of the height of the capitals. */
+const NEARBY = 0.3
+
+function isNear(box: Box, { parts, capital, baseline }: Sized): boolean {
+  const reach = NEARBY * capital
+  const first = parts[0].box
+  const last = parts[parts.length - 1].box
+  return (
+    box.y <= baseline + reach &&
+    box.y + box.height >= baseline - capital - reach &&
+    box.x <= last.x + last.width + reach &&
+    box.x + box.width >= first.x - reach
+  )
 }
 
 /** Rows that can be read in two sizes, read in the size of another row that leaves no choice. */

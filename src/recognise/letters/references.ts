@@ -56,6 +56,8 @@ export interface ReferenceFile {
 
 /** Faces differ at least so much more than the few that the references hold. Shares of the height of I. */
 const LEAST_DEVIATION = 0.02
+/** Where marks stand is more a matter of taste. */
+const LEAST_DEVIATION_OF_MARKS = 0.05
 /** As a logarithm. */
 const LEAST_WIDTH_DEVIATION = 0.07
 
@@ -128,11 +130,11 @@ function mannersOf(records: readonly Reference[]): Map<string, Manner> {
       {
         top: spread(
           rs.map((r) => r.top),
-          LEAST_DEVIATION,
+          leastOf(label),
         ),
         bottom: spread(
           rs.map((r) => r.bottom),
-          LEAST_DEVIATION,
+          leastOf(label),
         ),
         width: spread(
           rs.map((r) => Math.log(r.width) - (condensed.get(r.face) ?? 0)),
@@ -142,6 +144,8 @@ function mannersOf(records: readonly Reference[]): Map<string, Manner> {
     ]),
   )
 }
+
+const leastOf = (label: string) => (/[A-Za-z0-9]/.test(label) ? LEAST_DEVIATION : LEAST_DEVIATION_OF_MARKS)
 
 const mean = (values: readonly number[]) => values.reduce((a, b) => a + b, 0) / values.length
 

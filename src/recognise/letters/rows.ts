@@ -28,6 +28,10 @@ const POINT_HEIGHT = 0.4
 const POINT_DISTANCE = 0.35
 /** It is no farther away than so many of its own heights. */
 const POINT_REACH = 1.6
+/** So few parts, so much lower than a row and so near to it are marks of the row: shares of its height. */
+const MOST_STRAYS = 2
+const STRAY_HEIGHT = 0.45
+const STRAY_REACH = 0.3
 /** Pieces of one character lie over each other by this share of the narrower one's width. */
 const OVER = 0.6
 
@@ -61,7 +65,7 @@ export function rowsOf(blobs: readonly Blob[], lie: Lie): Row[] {
     const box = boxOfPoints(contoursOf(seen).flat())
     return box ? [{ ink: seen, box, blobs: [i] }] : []
   })
-  const rows: { top: number; bottom: number; parts: Part[] }[] = []
+  const rows: Band[] = []
   for (const part of withPoints(parts).sort((a, b) => b.box.height - a.box.height)) {
     const { y, height } = part.box
     const row = rows.find((r) => Math.min(r.bottom, y + height) - Math.max(r.top, y) >= SHARED_HEIGHT * height)
@@ -69,7 +73,31 @@ export function rowsOf(blobs: readonly Blob[], lie: Lie): Row[] {
     else rows.push({ top: y, bottom: y + height, parts: [part] })
   }
   rows.sort((a, b) => a.top - b.top)
-  return rows.map(({ parts: row }) => stacked(row.sort((a, b) => a.box.x - b.box.x)))
+  return withStrays(rows).map(({ parts: row }) => stacked(row.sort((a, b) => a.box.x - b.box.x)))
+}
+
+interface Band {
+  top: number
+  bottom: number
+  parts: Part[]
+}
+
+/** Marks that hang below their row or stand above it, so that they would be a row of their own: put into it. */
+function withStrays(rows: Band[]): Band[] {
+  const isStray = (row: Band) => row.parts.length <= MOST_STRAYS
+  const home = (stray: Band) =>
+    rows.find((row) => {
+      const height = row.bottom - row.top
+      if (row === stray || stray.bottom - stray.top > STRAY_HEIGHT * height) return false
+      if (stray.bottom < row.top - STRAY_REACH * height || stray.top > row.bottom + STRAY_REACH * height) return false
+      return stray.parts.every((p) => row.parts.some((q) => -overlap(p.box, q.box) < height / 2))
+    })
+  const homes = new Map(rows.filter(isStray).map((row) => [row, home(row)]))
+  for (const [stray, row] of homes) if (row && !homes.get(row)) row.parts.push(...stray.parts)
+  return rows.filter((row) => {
+    const to = homes.get(row)
+    return !to || homes.get(to) !== undefined
+  })
 }
 
 /** Small parts put together with what they are the point of: above it or under it, and near. */
