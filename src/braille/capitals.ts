@@ -24,6 +24,9 @@ export interface CapitalsVerdict {
   remark: string
 }
 
+/** A capital sign. A dash and a long dash have the same dot before their last cell (Rules of Unified English Braille, 7.2). */
+const HAS_CAPITAL = new RegExp(`${CAPITAL}(?!⠤)`, 'u')
+
 const SENTENCE_END = /[.!?]["'\u201d\u2019)]*$/u
 
 /**
@@ -31,7 +34,7 @@ const SENTENCE_END = /[.!?]["'\u201d\u2019)]*$/u
  * @param properNames names and acronyms, in any case, each of one word or more; undefined when nobody said.
  */
 export function judgeCapitals(cells: string, translator: Translator, properNames?: readonly string[]): CapitalsVerdict {
-  if (!cells.includes(CAPITAL)) return NONE
+  if (!HAS_CAPITAL.test(cells)) return NONE
   const readings = (gradesOf(cells, translator) ?? []).map((code) => readingOf(cells, code, translator) ?? '')
   const [verdict, ...others] = readings.map((text) => judgeText(text, properNames))
   if (verdict === undefined) return unreadable('The braille was not read, so its capital signs cannot be placed.')

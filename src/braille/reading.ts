@@ -20,9 +20,10 @@ const TRIES = 100
 const TRIES_PER_CELL = 8
 /** How many marks and parts of a word are taken off one after the other. */
 const MAX_DEPTH = 6
-/** Hyphen, slash and dash: a word is also tried part by part round them. */
+/** Slash, long dash, dash and hyphen: a word is also tried part by part round them. */
 const SEPARATORS: readonly (readonly [cells: string, print: string])[] = [
   ['⠸⠌', '/'],
+  ['⠐⠠⠤', '\u2014'],
   ['⠠⠤', '\u2013'],
   ['⠤', '-'],
 ]

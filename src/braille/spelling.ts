@@ -17,6 +17,7 @@ export const SIGNS: readonly (readonly [cells: string, print: string])[] = [
   ['⠨⠴', '%'],
   ['⠈⠎', '$'],
   ['⠘⠚', '\u00b0'],
+  ['⠐⠠⠤', '\u2014'],
   ['⠠⠤', '\u2013'],
   ['⠤', '-'],
   ['⠄', "'"],

@@ -15,6 +15,18 @@ describe('703.3.1, capital signs', () => {
     expect(judge(cells, []).verdict).toBe('none')
   })
 
+  // The Rules of Unified English Braille, 2nd edition 2013, 7.2: dash dots 6, 36; long dash dots 5, 6, 36
+  it.each(['hall – east', 'hall — east', 'rooms 1–8', 'hall—east'])('the dot 6 of a dash is none: %s', (text) => {
+    expect(judge(braille(text)).verdict).toBe('none')
+    expect(judge(braille(text.replace('east', 'East')), ['East']).verdict).not.toBe('unreadable')
+  })
+
+  it('a capital sign beside a dash is one all the same', () => {
+    expect(judge(braille('hall — East'), [])).toMatchObject({ verdict: 'wrong', words: ['East'] })
+    expect(judge(braille('hall – EAST'), [])).toMatchObject({ verdict: 'wrong', words: ['EAST'] })
+    expect(judge(braille('hall—East'), ['East']).verdict).toBe('allowed')
+  })
+
   it.each(['theater B', 'room 204A', 'level B1', 'suite A-12', 'A', 'doors A/B'])(
     'single letters may have one: %s',
     (text) => {
