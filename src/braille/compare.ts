@@ -3,6 +3,7 @@ import { casingsOf, lowerCaseButNames, sameLetters } from './casings.js'
 import { tidyCells } from './cells.js'
 import { numbersApart, wordsOf, type PassageWord } from './passages.js'
 import { plainQuotes, preparePrint, typings } from './print.js'
+import { remember } from './remember.js'
 import { TranslationError, type CellsVerdict, type Translator } from './translator.js'
 
 /** The verdict on cells held against a print text, with the cells that were expected in each code. */
@@ -17,8 +18,30 @@ export interface Comparison extends CellsVerdict {
  * @param cells six-dot cells; several lines joined with a blank.
  * @param print the lettering, in any case, with any white space.
  * @throws {TranslationError} when the print text cannot be translated.
+ * @returns the same object for the same question: it is not to be changed.
  */
 export function compareCells(cells: string, print: string, translator: Translator): Comparison {
+  return comparerFor(translator)(cells + PARTING + print)
+}
+
+/** Parts cells and print in the key of a comparison; no cell is one. */
+const PARTING = '\n'
+
+const comparers = new WeakMap<Translator, (key: string) => Comparison>()
+
+/** Comparisons by what is compared, kept for each translator. */
+function comparerFor(translator: Translator): (key: string) => Comparison {
+  const before = comparers.get(translator)
+  if (before) return before
+  const comparer = remember((key) => {
+    const end = key.indexOf(PARTING)
+    return compareAnew(key.slice(0, end), key.slice(end + PARTING.length), translator)
+  })
+  comparers.set(translator, comparer)
+  return comparer
+}
+
+function compareAnew(cells: string, print: string, translator: Translator): Comparison {
   const found = wordsOf(numbersApart(cells))
   const text = preparePrint(print)
   const options = typings(text)

@@ -4,6 +4,7 @@ import { loadLouis, type Louis } from './louis.js'
 import { settleCapitals, withoutShortPassages } from './passages.js'
 import { nameOf, preparePrint } from './print.js'
 import { readCells } from './reading.js'
+import { rememberByCode } from './remember.js'
 import { TranslationError, type Translator } from './translator.js'
 
 const TABLES: Record<BrailleCode, string> = {
@@ -14,8 +15,6 @@ const TABLES: Record<BrailleCode, string> = {
 const CAPITALS = /\p{Lu}[^\p{Ll}]*\p{Lu}/u
 const BETWEEN_NUMBERS = /(?<=\p{N}) (?=\p{N})/u
 const MAX_CELLS = 4000
-const MAX_REMEMBERED = 5000
-const MAX_REMEMBERED_LENGTH = 200
 
 /**
  * What the engine must get right before it is trusted. The strings are ours; the cells follow The Rules of Unified
@@ -36,8 +35,8 @@ const SELF_TEST: readonly (readonly [text: string, code: BrailleCode, cells: str
  */
 export function createTranslator(): Translator {
   const louis = loadLouis()
-  const cellsOf = remember((text: string, code) => translate(louis, text, code))
-  const textOf = remember((cells: string, code) => readBack(louis, cellsOf, cells, code))
+  const cellsOf = rememberByCode((text, code) => translate(louis, text, code))
+  const textOf = rememberByCode((cells, code) => readBack(louis, cellsOf, cells, code))
   const translator: Translator = {
     identity: {
       engine: 'liblouis',
@@ -45,8 +44,8 @@ export function createTranslator(): Translator {
       tables: { ...TABLES },
       digest: `sha256-${louis.digestOf(Object.values(TABLES))}`,
     },
-    toCells: (text, code) => cellsOf(preparePrint(text), code),
-    toText: (cells, code) => textOf(tidyCells(cells), code),
+    toCells: rememberByCode((text, code) => cellsOf(preparePrint(text), code)),
+    toText: rememberByCode((cells, code) => textOf(tidyCells(cells), code)),
   }
   for (const [text, code, cells] of SELF_TEST) {
     const got = translator.toCells(text, code)
@@ -109,19 +108,4 @@ function readBack(
     },
     back: (some) => louis.backTranslate(TABLES[code], cellWords(some).join(BLANK)),
   })
-}
-
-/** Keeps the last answers: the same few texts are asked for again and again while one sign is checked. */
-function remember<T>(answer: (input: string, code: BrailleCode) => T): (input: string, code: BrailleCode) => T {
-  const known = new Map<string, T>()
-  return (input, code) => {
-    if (input.length > MAX_REMEMBERED_LENGTH) return answer(input, code)
-    const key = `${code} ${input}`
-    const before = known.get(key)
-    if (before !== undefined || known.has(key)) return before as T
-    const value = answer(input, code)
-    if (known.size >= MAX_REMEMBERED) for (const oldest of known.keys()) if (known.delete(oldest)) break
-    known.set(key, value)
-    return value
-  }
 }

@@ -85,8 +85,8 @@ const WIDTH_NOT_KNOWN =
 
 /** From the left end of described characters to the borders, and what stays open at the right. */
 function fromLeftEnd(lettering: Lettering, borders: Outlined[], sign: Sign): Found {
-  const ends = linesOf(lettering, frameOf(sign)).flatMap((line) =>
-    line ? [line.top, line.bottom].map((y) => ({ x: line.left, y })) : [],
+  const edges = linesOf(lettering, frameOf(sign)).flatMap((line) =>
+    line ? [[line.top, line.bottom].map((y) => ({ x: line.left, y }))] : [],
   )
   const known = borders.map(({ outlines, basis, place }): Found => {
     const nearest = nearestTo(outlines, ends, MOST_EDGES)

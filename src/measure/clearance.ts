@@ -1,9 +1,9 @@
-import { isKnown, type BrailleBlock, type Lettering, type Sign } from '../sign/sign.js'
+import { isKnown, type BrailleBlock, type Lettering } from '../sign/sign.js'
 import { eachBlock } from './braille.js'
 import { clearanceOf, unplaced } from './dots.js'
 import { basisOf, gapOf, join, nothing, pointerOf } from './facts.js'
 import { extentOfBlock, frameOf, linesOf, type Extent, type Frame } from './frame.js'
-import { letteringIn } from './lettering.js'
+import { raisedLettering } from './lettering.js'
 import type { Found, Quantities, Subject } from './quantity.js'
 
 /**
@@ -14,11 +14,6 @@ import type { Found, Quantities, Subject } from './quantity.js'
  * character height above it; their widths are not known, so only the gap across the lines is, which the true distance
  * never falls below.
  */
-
-const RAISED = ['raised', 'both'] as const
-
-export const raisedLettering = (sign: Sign): { lettering: Lettering; n: number }[] =>
-  letteringIn({ sign, scope: { parts: [...RAISED] } })
 
 /** The gap between two extents; undefined when it hangs on an end that is not known. */
 export function gapBetween(a: Extent, b: Extent): number | undefined {

@@ -10,6 +10,8 @@ export const nothing = (why: string): Found => ({ observations: [], gaps: [], no
 
 /** Joins what was found at several places; `nothing` stands only when nothing was found anywhere. */
 export function join(found: Found[], why: string): Found {
+  const [only] = found
+  if (only && found.length === 1 && only.observations.length + only.gaps.length > 0) return only
   const observations = found.flatMap((f) => f.observations)
   const gaps = found.flatMap((f) => f.gaps)
   return observations.length + gaps.length > 0
@@ -19,21 +21,20 @@ export function join(found: Found[], why: string): Found {
 
 /** The observation of a fact that is known, at its own places when it names some. */
 export function observe<T extends number | string | boolean>(fact: Known<T>, place: Place): Observation {
-  return {
-    value: fact.value,
-    ...(typeof fact.min === 'number' && { min: fact.min }),
-    ...(typeof fact.max === 'number' && { max: fact.max }),
-    ...(fact.count !== undefined && { count: fact.count }),
-    ...(fact.uncertainty !== undefined && { uncertainty: fact.uncertainty }),
-    basis: fact.basis,
-    places: fact.places && fact.places.length > 0 ? fact.places : [place],
-    ...(fact.method !== undefined && { remark: fact.method }),
-  }
+  const { value, min, max, count, uncertainty, basis, places, method } = fact
+  const observation: Observation = { value, basis, places: places && places.length > 0 ? places : [place] }
+  if (typeof min === 'number') observation.min = min
+  if (typeof max === 'number') observation.max = max
+  if (count !== undefined) observation.count = count
+  if (uncertainty !== undefined) observation.uncertainty = uncertainty
+  if (method !== undefined) observation.remark = method
+  return observation
 }
 
 /** The gap of a fact that is not known. A question is asked only where an answer of the client would decide. */
 export function gapOf(unknown: Unknown, place: Place, ask?: Ask): Gap {
-  return { reason: unknown.unknown, why: unknown.why, places: [place], ...(ask && { ask }) }
+  const { unknown: reason, why } = unknown
+  return ask ? { reason, why, places: [place], ask } : { reason, why, places: [place] }
 }
 
 /** What one fact gives: its observation or its gap. */
@@ -57,16 +58,17 @@ export function ratio(above: Known<number>, below: Known<number>, name: string, 
     (above.uncertainty ?? 0) / below.value,
     (share * (below.uncertainty ?? 0)) / below.value,
   )
-  return {
+  const observation: Observation = {
     value: share,
-    ...(above.min !== undefined && { min: above.min / below.value }),
-    ...(above.max !== undefined && { max: above.max / below.value }),
-    ...(above.count !== undefined && { count: above.count }),
-    ...(uncertainty > 0 && { uncertainty }),
     basis: basisOf(above, below),
     places: above.places && above.places.length > 0 ? above.places : [place],
     context: { [name]: below.value, length: above.value },
   }
+  if (above.min !== undefined) observation.min = above.min / below.value
+  if (above.max !== undefined) observation.max = above.max / below.value
+  if (above.count !== undefined) observation.count = above.count
+  if (uncertainty > 0) observation.uncertainty = uncertainty
+  return observation
 }
 
 /** Where a client would add a fact about the n-th thing of a list; a drawn thing is added under the same number. */

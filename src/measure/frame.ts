@@ -10,17 +10,32 @@ export interface Frame {
   /** Degrees from the drawing's x axis to the reading direction. */
   rotation: number
   of: (point: Point) => Point
+  /** Where lines and blocks are, once it has been asked. */
+  lines: Map<Lettering, (Extent | undefined)[]>
+  blocks: Map<BrailleBlock, Extent | undefined>
 }
 
 /** Rounding in a fit of the reading direction: below this many degrees a sign counts as drawn upright. */
 const UPRIGHT_WITHIN = 0.5
 
+const frames = new WeakMap<Sign, Frame>()
+
+/** The frame of a sign, made once. */
 export function frameOf(sign: Sign): Frame {
+  const before = frames.get(sign)
+  if (before) return before
+  const frame = makeFrame(sign)
+  frames.set(sign, frame)
+  return frame
+}
+
+function makeFrame(sign: Sign): Frame {
   const fitted = sign.braille.find((block) => block.lines.length > 0)?.rotation ?? 0
   const quarters = Math.round(fitted / 90) * 90
   const rotation = Math.abs(fitted - quarters) <= UPRIGHT_WITHIN ? quarters : fitted
   const [cos, sin] = exactly(rotation)
-  return { rotation, of: ({ x, y }) => ({ x: cos * x + sin * y, y: cos * y - sin * x }) }
+  const turned = ({ x, y }: Point): Point => ({ x: cos * x + sin * y, y: cos * y - sin * x })
+  return { rotation, of: rotation === 0 ? (point) => point : turned, lines: new Map(), blocks: new Map() }
 }
 
 /** Cosine and sine, exact at the quarter turns. */
@@ -38,15 +53,25 @@ export interface Extent {
   bottom: number
 }
 
-export function extentOf(points: Iterable<Point>, grow = 0): Extent | undefined {
-  const extent = { left: Infinity, right: -Infinity, top: Infinity, bottom: -Infinity }
-  for (const { x, y } of points) {
-    extent.left = Math.min(extent.left, x - grow)
-    extent.right = Math.max(extent.right, x + grow)
-    extent.top = Math.min(extent.top, y - grow)
-    extent.bottom = Math.max(extent.bottom, y + grow)
+const nowhere = (): Extent => ({ left: Infinity, right: -Infinity, top: Infinity, bottom: -Infinity })
+
+const known = (extent: Extent): Extent | undefined => (extent.left <= extent.right ? extent : undefined)
+
+function widen(extent: Extent, points: Iterable<Point>, frame: Frame, grow: number): void {
+  for (const point of points) {
+    const { x, y } = frame.of(point)
+    if (x - grow < extent.left) extent.left = x - grow
+    if (x + grow > extent.right) extent.right = x + grow
+    if (y - grow < extent.top) extent.top = y - grow
+    if (y + grow > extent.bottom) extent.bottom = y + grow
   }
-  return extent.left <= extent.right ? extent : undefined
+}
+
+/** The extent of outlines; undefined when they have no points. */
+export function extentOfOutlines(outlines: Iterable<Iterable<Point>>, frame: Frame): Extent | undefined {
+  const extent = nowhere()
+  for (const outline of outlines) widen(extent, outline, frame, 0)
+  return known(extent)
 }
 
 export const corners = ({ x, y, width, height }: Box): Point[] => [
@@ -56,29 +81,39 @@ export const corners = ({ x, y, width, height }: Box): Point[] => [
   { x, y: y + height },
 ]
 
-export const extentOfBox = (box: Box, frame: Frame): Extent => extentOf(corners(box).map(frame.of)) as Extent
+export function extentOfBox(box: Box, frame: Frame): Extent {
+  const extent = nowhere()
+  widen(extent, corners(box), frame, 0)
+  return extent
+}
 
 /**
  * Where each line of the lettering is: the box of its drawn outlines, else from the baseline up by the character height and from the
  * baseline's start to an end that is not known. Undefined for a line whose place is not known.
  */
 export function linesOf(lettering: Lettering, frame: Frame): (Extent | undefined)[] {
+  const before = frame.lines.get(lettering)
+  if (before) return before
   const { characterHeight } = lettering
-  return lettering.lines.map(({ outlines, baseline }) => {
-    if (outlines.length > 0) return extentOf(outlines.flat().map(frame.of))
+  const lines = lettering.lines.map(({ outlines, baseline }) => {
+    if (outlines.length > 0) return extentOfOutlines(outlines, frame)
     if (!isKnown(baseline) || !isKnown(characterHeight)) return undefined
     const { x, y } = frame.of(baseline.value)
     return { left: x, right: Infinity, top: y - characterHeight.value, bottom: y }
   })
+  frame.lines.set(lettering, lines)
+  return lines
 }
 
 /** The dots of a block with half a base diameter round their centres; undefined when no dot's place is known. */
 export function extentOfBlock(block: BrailleBlock, frame: Frame): Extent | undefined {
+  if (frame.blocks.has(block)) return frame.blocks.get(block)
   const radius = isKnown(block.dotBaseDiameter) ? block.dotBaseDiameter.value / 2 : 0
-  return extentOf(
-    block.lines.flatMap((line) => line.dots.map(frame.of)),
-    radius,
-  )
+  const around = nowhere()
+  for (const { dots } of block.lines) widen(around, dots, frame, radius)
+  const extent = known(around)
+  frame.blocks.set(block, extent)
+  return extent
 }
 
 /** Whether a length of the sign comes from its drawing: then the drawing's arithmetic is in it. */

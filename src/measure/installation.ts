@@ -1,4 +1,15 @@
-import { isKnown, SIDES, type Known, type Sign, type Unknown } from '../sign/sign.js'
+import type { Polyline } from '../geometry/outline.js'
+import type { Point } from '../geometry/point.js'
+import {
+  isKnown,
+  SIDES,
+  type BrailleBlock,
+  type Fact,
+  type Known,
+  type Place,
+  type Sign,
+  type Unknown,
+} from '../sign/sign.js'
 import { floorSpace } from './floor-space.js'
 import {
   basisOf,
@@ -11,9 +22,9 @@ import {
   take,
   type Ask,
 } from './facts.js'
-import { extentOf, extentOfBox, frameOf, type Frame } from './frame.js'
+import { extentOfBox, extentOfOutlines, frameOf, type Frame } from './frame.js'
 import type { Gap, Observation } from './measurement.js'
-import { letteringIn, noLettering } from './lettering.js'
+import { letteringIn, noLettering, raisedLettering, type Numbered } from './lettering.js'
 import type { Found, Quantities, Subject } from './quantity.js'
 
 /**
@@ -36,52 +47,44 @@ interface Baseline {
   ask: Ask
 }
 
-/** The distance from the panel's lower edge up to each baseline. */
-function baselines(sign: Sign, which: { raised: boolean; braille: boolean; visual: boolean }): Baseline[] {
+/** The distance from the panel's lower edge up to each baseline of these characters and of this braille. */
+function baselines(sign: Sign, lettering: Numbered[], blocks: BrailleBlock[]): Baseline[] {
   const frame = frameOf(sign)
   const edge = lowerEdge(sign, frame)
-  const lines = sign.lettering.flatMap((lettering, n) =>
-    (lettering.part === 'visual' ? which.visual : which.raised)
-      ? lettering.lines.map((line) => ({
-          line,
-          ask: {
-            pointer: pointerOf(lettering.place, 'lettering', n, 'baseline'),
-            ask: 'Where is the baseline of the first line?',
-            unit: 'mm' as const,
-          },
-        }))
-      : [],
-  )
-  const braille = sign.braille.flatMap((block, n) =>
-    which.braille
-      ? block.lines.map((line) => ({
-          line,
-          ask: {
-            pointer: pointerOf(block.place, 'braille', n, 'origin'),
-            ask: 'Where is the centre of dot 1 of the first cell?',
-            unit: 'mm' as const,
-          },
-        }))
-      : [],
-  )
-  return [...lines, ...braille].map(({ line, ask }): Baseline => {
-    const observation = { places: [line.place] }
-    if (!isKnown(line.baseline)) {
-      const extent = 'outlines' in line ? extentOf(line.outlines.flat().map(frame.of)) : undefined
-      const between: Pick<Baseline, 'between'> =
-        extent && isKnown(edge) ? { between: [edge.value - extent.bottom, edge.value - extent.top] } : {}
-      return { up: line.baseline, ...between, observation, ask }
-    }
-    if (!isKnown(edge))
-      return {
-        up: edge,
-        observation,
-        ask: { pointer: `${PANEL_POINTER}/height`, ask: 'How high is the panel?', unit: 'mm' },
-      }
-    const value = edge.value - frame.of(line.baseline.value).y
-    return { up: { value, basis: basisOf(line.baseline, edge) }, observation, ask }
+  const all: Baseline[] = []
+  for (const { lettering: set, n } of lettering) {
+    const pointer = pointerOf(set.place, 'lettering', n, 'baseline')
+    const ask: Ask = { pointer, ask: 'Where is the baseline of the first line?', unit: 'mm' }
+    for (const line of set.lines) all.push(baselineOf(line, line.outlines, edge, frame, ask))
+  }
+  blocks.forEach((block, n) => {
+    const pointer = pointerOf(block.place, 'braille', n, 'origin')
+    const ask: Ask = { pointer, ask: 'Where is the centre of dot 1 of the first cell?', unit: 'mm' }
+    for (const line of block.lines) all.push(baselineOf(line, [], edge, frame, ask))
   })
+  return all
 }
+
+function baselineOf(
+  line: { place: Place; baseline: Fact<Point> },
+  outlines: Polyline[],
+  edge: Known<number> | Unknown,
+  frame: Frame,
+  ask: Ask,
+): Baseline {
+  const observation = { places: [line.place] }
+  if (!isKnown(line.baseline)) {
+    const extent = extentOfOutlines(outlines, frame)
+    const between: Pick<Baseline, 'between'> =
+      extent && isKnown(edge) ? { between: [edge.value - extent.bottom, edge.value - extent.top] } : {}
+    return { up: line.baseline, ...between, observation, ask }
+  }
+  if (!isKnown(edge)) return { up: edge, observation, ask: HEIGHT_ASK }
+  const value = edge.value - frame.of(line.baseline.value).y
+  return { up: { value, basis: basisOf(line.baseline, edge) }, observation, ask }
+}
+
+const HEIGHT_ASK: Ask = { pointer: `${PANEL_POINTER}/height`, ask: 'How high is the panel?', unit: 'mm' }
 
 /** The panel's lower edge as the reader has it, in the frame. */
 function lowerEdge(sign: Sign, frame: Frame): Known<number> | Unknown {
@@ -125,8 +128,9 @@ function extreme(sign: Sign, all: Baseline[], pick: (heights: number[]) => numbe
 const NO_TACTILE = 'The sign has nothing to read by touch.'
 
 function tactile(sign: Sign, pick: (heights: number[]) => number, braille: boolean): Found {
-  const raised = sign.lettering.some((l) => l.part !== 'visual' && l.lines.length > 0)
-  const all = baselines(sign, { raised: true, braille: braille || !raised, visual: false })
+  const lettering = raisedLettering(sign)
+  const raised = lettering.some(({ lettering: { lines } }) => lines.length > 0)
+  const all = baselines(sign, lettering, braille || !raised ? sign.braille : [])
   return all.length > 0 ? extreme(sign, all, pick) : nothing(NO_TACTILE)
 }
 
@@ -135,10 +139,8 @@ const highest = (heights: number[]) => Math.max(...heights)
 
 /** The height above the floor of a lettering's highest baseline, for limits that hang on it; undefined when not known. */
 export function heightOfBaseline({ sign, scope }: Pick<Subject, 'sign' | 'scope'>, n: number): number | undefined {
-  const only = letteringIn({ sign, scope })
-    .filter((l) => l.n === n)
-    .map(({ lettering }) => lettering)
-  const all = baselines({ ...sign, lettering: only }, { raised: true, braille: false, visual: true })
+  const only = letteringIn({ sign, scope }).filter((l) => l.n === n)
+  const all = baselines(sign, only, [])
   const found = extreme(sign, all, highest)
   const value = found.observations[0]?.value
   return found.gaps.length === 0 && typeof value === 'number' ? value : undefined
@@ -171,8 +173,7 @@ export const INSTALLATION: Quantities = {
     couldBe: ['lettering'],
     doubt: 'more',
     take: ({ sign, scope }) => {
-      const lettering = letteringIn({ sign, scope }).map((l) => l.lettering)
-      const all = baselines({ ...sign, lettering }, { raised: true, braille: false, visual: true })
+      const all = baselines(sign, letteringIn({ sign, scope }), [])
       return all.length > 0 ? extreme(sign, all, lowest) : nothing(noLettering({ sign, scope }))
     },
   },

@@ -34,22 +34,38 @@ export const saidToBeRaisedOnly = (sign: Sign): Lettering | undefined =>
     ? sign.lettering.find(({ place }) => place.pointer !== undefined)
     : undefined
 
-/** The lettering that a scope looks at, with its number on the sign. A section that is not known is in no list of sections. */
-export function letteringIn({ sign, scope }: Pick<Subject, 'sign' | 'scope'>): { lettering: Lettering; n: number }[] {
-  return sign.lettering
-    .map((lettering, n) => ({ lettering, n }))
-    .filter(({ lettering }) => inScope(lettering, sign, scope))
+/** Characters with their number on the sign. */
+export interface Numbered {
+  lettering: Lettering
+  n: number
 }
 
-const inScope = (lettering: Lettering, sign: Sign, { parts, sections }: Scope): boolean =>
-  (!parts || parts.includes(lettering.part) || parts.includes(roleOf(lettering, sign))) &&
-  (!sections || (isKnown(lettering.section) && sections.includes(lettering.section.value)))
+/** The lettering that a scope looks at, with its number on the sign. A section that is not known is in no list of sections. */
+export function letteringIn({ sign, scope }: Pick<Subject, 'sign' | 'scope'>): Numbered[] {
+  const allRaised = sign.lettering.every(({ part }) => part === 'raised')
+  const found: Numbered[] = []
+  sign.lettering.forEach((lettering, n) => {
+    if (inParts(lettering, allRaised, scope) && inSections(lettering, scope)) found.push({ lettering, n })
+  })
+  return found
+}
+
+const inParts = ({ part }: Lettering, allRaised: boolean, { parts }: Scope): boolean =>
+  !parts || parts.includes(part) || (allRaised && parts.includes('both'))
+
+const inSections = ({ section }: Lettering, { sections }: Scope): boolean =>
+  !sections || (isKnown(section) && sections.includes(section.value))
+
+const RAISED: Scope = { parts: ['raised', 'both'] }
+
+/** The characters that are read by touch. */
+export const raisedLettering = (sign: Sign): Numbered[] => letteringIn({ sign, scope: RAISED })
 
 /** Nothing applies to sections other than straight: says so, and what stands when no section is known. */
 export function noLettering({ sign, scope }: Pick<Subject, 'sign' | 'scope'>): string {
-  const parts = sign.lettering.filter((l) => inScope(l, sign, { parts: scope.parts }))
-  if (parts.length === 0) return sign.lettering.some((l) => roleOf(l, sign) === 'both') ? SERVE_BOTH : NO_LETTERING
-  return parts.every((l) => isKnown(l.section))
+  const found = letteringIn({ sign, scope: { parts: scope.parts } })
+  if (found.length === 0) return sign.lettering.some((l) => roleOf(l, sign) === 'both') ? SERVE_BOTH : NO_LETTERING
+  return found.every(({ lettering }) => isKnown(lettering.section))
     ? 'No characters have a section that this asks about.'
     : 'The section of the characters is not given, so the outline given is held against the limit for straight sides. ' +
         'If their sides are not straight, the gap at their foot must be measured as well.'
@@ -57,11 +73,14 @@ export function noLettering({ sign, scope }: Pick<Subject, 'sign' | 'scope'>): s
 
 export const eachLettering =
   (measure: (lettering: Lettering, n: number) => Found) =>
-  (subject: Subject): Found =>
-    join(
-      letteringIn(subject).map(({ lettering, n }) => measure(lettering, n)),
-      noLettering(subject),
+  (subject: Subject): Found => {
+    const found = letteringIn(subject)
+    if (found.length === 0) return nothing(noLettering(subject))
+    return join(
+      found.map(({ lettering, n }) => measure(lettering, n)),
+      NO_LETTERING,
     )
+  }
 
 /** A quantity that is one field of the lettering. */
 function field(

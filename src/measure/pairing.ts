@@ -1,7 +1,7 @@
 import { compareCells } from '../braille/compare.js'
 import { TranslationError, type Translator } from '../braille/translator.js'
 import { isKnown, type BrailleBlock, type BrailleCode, type Lettering, type Sign } from '../sign/sign.js'
-import { raisedLettering } from './clearance.js'
+import { raisedLettering } from './lettering.js'
 
 /**
  * Which braille repeats which raised text. All of the braille may say all of the raised text, or each block may say the part

@@ -1,6 +1,6 @@
 import type { Point } from '../geometry/point.js'
 import { isKnown, type Pictogram, type Place, type Sign } from '../sign/sign.js'
-import { raisedLettering } from './clearance.js'
+import { raisedLettering } from './lettering.js'
 import { contrastOf, contrastRatio, RATIO_METHOD } from './contrast.js'
 import { gapOf, join, nothing, pointerOf } from './facts.js'
 import { finishOf } from './finish.js'

@@ -2,7 +2,7 @@ import { TranslationError } from '../braille/translator.js'
 import { isKnown, type BrailleBlock, type Lettering } from '../sign/sign.js'
 import { eachBlock } from './braille.js'
 import { unplaced } from './dots.js'
-import { raisedLettering } from './clearance.js'
+import { raisedLettering } from './lettering.js'
 import { basisOf, gapOf, nothing, pointerOf } from './facts.js'
 import { extentOfBlock, frameOf, isDrawn, linesOf, type Extent, type Frame } from './frame.js'
 import type { Found, Quantities, Subject } from './quantity.js'
@@ -35,22 +35,30 @@ function relation(block: Extent, text: Pick<Extent, 'top' | 'bottom'>): 'below' 
   return block.bottom <= text.top ? 'above' : 'beside'
 }
 
-/** The lettering that a block repeats: its own where the words tell, else all of it. */
-function repeatedBy(n: number, subject: Subject): Lettering[] {
-  const pairs = subject.pairs()
-  const own =
-    pairs instanceof TranslationError
-      ? undefined
-      : pairs?.find((p) => p.grades.length > 0 && p.blocks.some((b) => b.n === n))
-  return own?.lettering ?? raisedLettering(subject.sign).map(({ lettering }) => lettering)
+/** Characters and where they are. */
+interface Text {
+  lettering: Lettering[]
+  span: Pick<Extent, 'top' | 'bottom'> | undefined
 }
 
-function positionOf(block: BrailleBlock, n: number, subject: Subject): Found {
+function textOf(lettering: Lettering[], frame: Frame): Text {
+  return { lettering, span: spanOf(lettering, frame) }
+}
+
+/** The characters that a block repeats, where the words tell. */
+function repeatedBy(n: number, subject: Subject): Lettering[] | undefined {
+  const pairs = subject.pairs()
+  if (pairs instanceof TranslationError) return undefined
+  return pairs?.find((p) => p.grades.length > 0 && p.blocks.some((b) => b.n === n))?.lettering
+}
+
+/** @param all all raised characters, which a block is taken to repeat where the words do not tell. */
+function positionOf(block: BrailleBlock, n: number, all: () => Text, subject: Subject): Found {
   const frame = frameOf(subject.sign)
-  const lettering = repeatedBy(n, subject)
   const extent = extentOfBlock(block, frame)
   if (!extent) return unplaced(block, n) ?? nothing('The braille has no dots.')
-  const text = spanOf(lettering, frame)
+  const own = repeatedBy(n, subject)
+  const { lettering, span: text } = own ? textOf(own, frame) : all()
   if (!text) {
     const at = raisedLettering(subject.sign).find((l) => lettering.includes(l.lettering))
     const unknown = { unknown: 'missing-fact' as const, why: 'the place of the raised text is not given' }
@@ -83,9 +91,12 @@ export const POSITION: Quantities = {
     method: 'The braille dots against the baselines of the raised text that they repeat.',
     couldBe: ['braille', 'lettering'],
     doubt: 'more',
-    take: (subject) =>
-      raisedLettering(subject.sign).length === 0
-        ? nothing('The sign has no raised characters.')
-        : eachBlock((block, n) => positionOf(block, n, subject))(subject),
+    take: (subject) => {
+      const raised = raisedLettering(subject.sign).map(({ lettering }) => lettering)
+      if (raised.length === 0) return nothing('The sign has no raised characters.')
+      let found: Text | undefined
+      const all = () => (found ??= textOf(raised, frameOf(subject.sign)))
+      return eachBlock((block, n) => positionOf(block, n, all, subject))(subject)
+    },
   },
 }
