@@ -11,7 +11,7 @@ const SAME_PLACE = 0.05
 /** How far a twin may stick out of its dot, as a share of the dot's diameter. */
 const STICKING_OUT = 0.03
 /** Where more round things than this stand in one square of the mesh below, it is a texture and not braille. */
-const MOST_IN_SQUARE = 60
+const MOST_IN_SQUARE = 12
 /** Millimetres. */
 const SQUARE = 2
 

@@ -7,6 +7,7 @@ import { borderOf } from './borders.js'
 import { setsOfPieces } from './characters.js'
 import type { Cloud, Surface } from './colours.js'
 import { withoutDots, type Dot } from './dots.js'
+import { withinBudget } from './budget.js'
 import { findBraille, type FoundBraille } from './findbraille.js'
 import { labelParts, type Labelled } from './labelling.js'
 import { couldBeCharacters } from './lettering.js'
@@ -42,13 +43,17 @@ export function recognise(given: Drawing, options: RecogniseOptions, translator:
   const braille = findBraille(labelled, texts.braille, known, translator)
 
   const few = braille.specks.length <= MOST_SPECKS
-  const pieces = piecesOf(labelled, few ? braille.dots : [...braille.dots, ...braille.specks], drawing)
+  const { pieces, unread: tooMany } = piecesOf(
+    labelled,
+    few ? braille.dots : [...braille.dots, ...braille.specks],
+    drawing,
+  )
   const sorted = sortOut({ dots: braille.dots, texts: texts.places, pieces }, drawing)
   const clouds = cloudsOf(drawing)
   const surfaces = surfacesOf(sorted.grounds)
 
   const pictured = findPictograms(sorted.pictograms, sorted.grounds, sorted.found.piece, surfaces, clouds)
-  refuseNothingTactile(drawing, labelled, braille, sorted.characters)
+  if (tooMany.length === 0) refuseNothingTactile(drawing, labelled, braille, sorted.characters)
   const written = colouredSets(live, sorted.found.piece?.box, surfaces, clouds)
   const outlined = setsOfPieces(sorted.characters, written.lettering.length, {
     grounds: sorted.grounds,
@@ -72,6 +77,7 @@ export function recognise(given: Drawing, options: RecogniseOptions, translator:
     measured: [],
     unread: [
       ...braille.unread,
+      ...tooMany,
       ...unreadSpecks(specks, braille.unread.length > 0),
       ...texts.unread,
       ...outlined.unread,
@@ -98,8 +104,12 @@ export function recognise(given: Drawing, options: RecogniseOptions, translator:
   }
 }
 
-/** Contours of everything that is not braille and not to be ignored. */
-function piecesOf(labelled: Labelled, dots: readonly Dot[], drawing: Drawing): Piece[] {
+/** Contours of everything that is not braille and not to be ignored, and what was too much to look at. */
+function piecesOf(
+  labelled: Labelled,
+  dots: readonly Dot[],
+  drawing: Drawing,
+): { pieces: Piece[]; unread: Sign['unread'] } {
   const orders = new Map(drawing.shapes.map((shape, order) => [shape, order]))
   const dotsByShape = new Map<Shape, Dot[]>()
   for (const dot of dots)
@@ -114,9 +124,11 @@ function piecesOf(labelled: Labelled, dots: readonly Dot[], drawing: Drawing): P
       const rest = { named, order: orders.get(shape) ?? 0 }
       return withoutDots([shape], dotsByShape.get(shape) ?? []).map((remaining) => ({ shape: remaining, rest }))
     })
-  return stitched(left).flatMap(({ shape, rest }) =>
+  const { kept, unread } = withinBudget(left)
+  const pieces = stitched(kept).flatMap(({ shape, rest }) =>
     shape.contours.map((c) => pieceOf(shape, c, rest.order, rest.named)),
   )
+  return { pieces, unread }
 }
 
 /** Small round things that may be points of characters, up to this many; beyond, they are a pattern. */
