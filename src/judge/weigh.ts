@@ -10,7 +10,7 @@ export interface Weighed {
   limit: ResolvedLimit
   /** The worst first. */
   failed: Observation[]
-  /** Of those that did not fail, the one nearest to its limit. */
+  /** Of those that did not fail, the one that leaves the row open, else the one nearest to its limit. */
   nearest?: Observation
   /** What stays open beside the measurement's own gaps. */
   gaps: Gap[]
@@ -43,18 +43,21 @@ export function weigh(
   const worstFirst = [...singles].sort((a, b) => (a.margin ?? Infinity) - (b.margin ?? Infinity))
   const failed = worstFirst.filter(({ outcome, gap }) => outcome === 'fail' && !gap)
   const others = worstFirst.filter((single) => !failed.includes(single))
-  const worst = failed[0] ?? others[0]
-  const nearest = others[0]?.observation
+  const shown = others.find(isWithin) ?? others.find(({ gap }) => gap) ?? others[0]
+  const worst = failed[0] ?? shown
+  const nearest = shown?.observation
   return {
     limit: worst?.limit ?? resolve(limit, clause, firstUnit),
     failed: failed.map(({ observation }) => observation),
     ...(nearest && { nearest }),
     gaps: others.flatMap(({ gap }) => gap ?? []),
-    within: others.some(({ outcome, gap }) => outcome === 'within-uncertainty' && !gap),
+    within: others.some(isWithin),
     margin: worst?.margin ?? null,
     unitSplit: worst?.split ?? singles.find(({ split }) => split)?.split ?? null,
   }
 }
+
+const isWithin = ({ outcome, gap }: Single): boolean => outcome === 'within-uncertainty' && !gap
 
 function weighOne(
   observation: Observation,

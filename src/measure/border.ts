@@ -1,5 +1,4 @@
 import type { Box } from '../geometry/box.js'
-import { nearestTo } from '../geometry/dots.js'
 import type { Polyline } from '../geometry/outline.js'
 import { contains, distanceBetween } from '../geometry/polyline.js'
 import { isKnown, type Basis, type Border, type Lettering, type Place, type Sign } from '../sign/sign.js'
@@ -71,29 +70,25 @@ function brailleToBorder(subject: Subject): Found {
 /** Edges of characters and border taken together; more are not measured. */
 const MOST_EDGES = 200_000
 
-/** From drawn characters to a border; 0 where a character stands on it. */
-function fromOutlines(characters: Polyline[], border: Outlined, place: Place): Found {
+/** From the edges of characters to a border; 0 where they stand on it. */
+function fromOutlines(characters: Polyline[], border: Outlined, basis: Basis, place: Place): Found {
+  if (characters.length === 0) return { observations: [], gaps: [] }
   const edges = [...characters, ...border.outlines].reduce((n, polyline) => n + polyline.length, 0)
   if (edges > MOST_EDGES) return tooMuch(place)
   const on = characters.some(([corner]) => corner && contains(border.outlines, corner, 'evenodd'))
   const value = on ? 0 : distanceBetween(characters, border.outlines).distance
-  return { observations: [{ value, basis: 'drawn', places: [place, border.place] }], gaps: [] }
+  return { observations: [{ value, basis, places: [place, border.place] }], gaps: [] }
 }
 
 const WIDTH_NOT_KNOWN =
   'the width of the characters is not in the description, so their distance from the border is known at the left end only'
 
-/** From the left end of described characters to the borders, and what stays open at the right. */
-function fromLeftEnd(lettering: Lettering, borders: Outlined[], sign: Sign): Found {
+/** From the left edge of described characters, baseline to top, to the borders, and what stays open at the right. */
+function fromLeftEdge(lettering: Lettering, borders: Outlined[], sign: Sign): Found {
   const edges = linesOf(lettering, frameOf(sign)).flatMap((line) =>
     line ? [[line.top, line.bottom].map((y) => ({ x: line.left, y }))] : [],
   )
-  const known = borders.map(({ outlines, basis, place }): Found => {
-    const nearest = nearestTo(outlines, ends, MOST_EDGES)
-    if (nearest === 'too-much') return tooMuch(lettering.place)
-    if (!nearest) return { observations: [], gaps: [] }
-    return { observations: [{ value: nearest.distance, basis, places: [lettering.place, place] }], gaps: [] }
-  })
+  const known = borders.map((border) => fromOutlines(edges, border, border.basis, lettering.place))
   const ask = { pointer: '/drawing', ask: 'What does the sign look like, at true scale?' }
   const gap = gapOf({ unknown: 'missing-fact', why: WIDTH_NOT_KNOWN }, lettering.place, ask)
   return join([...known, { observations: [], gaps: [gap] }], NO_BORDER)
@@ -104,9 +99,9 @@ function charactersToBorder(subject: Subject): Found {
   if (borders.length === 0) return unsure
   const found = letteringIn(subject).map(({ lettering }): Found => {
     const outlines = lettering.lines.flatMap((line) => line.outlines)
-    if (outlines.length === 0) return fromLeftEnd(lettering, borders, subject.sign)
+    if (outlines.length === 0) return fromLeftEdge(lettering, borders, subject.sign)
     return join(
-      borders.map((border) => fromOutlines(outlines, border, lettering.place)),
+      borders.map((border) => fromOutlines(outlines, border, 'drawn', lettering.place)),
       NO_BORDER,
     )
   })
