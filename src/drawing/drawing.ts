@@ -75,6 +75,10 @@ export interface DrawnText {
   fontStyle: string
   fontWeight: number
   letterSpacing: number
+  /** Added to the advance of each blank, in user units; absent: none. */
+  wordSpacing?: number
+  /** The length that the run is to take up, in user units, and how: only where one run is all of the element that says so. */
+  fitted?: { length: number; adjust: 'spacing' | 'spacingAndGlyphs' }
   textAnchor: 'start' | 'middle' | 'end'
   /**
    * One entry for each UTF-16 unit of `text`: the absolute start of the character where the file fixes it (x, y, dx, dy

@@ -2,25 +2,28 @@ import { unionOfBoxes, type Box } from '../geometry/box.js'
 import { charactersOf, type Character, type Owner } from './characters.js'
 import { boxOfFrame } from './clip.js'
 import { WORDS } from './collector.js'
-import type { Element } from './document.js'
+import { isElement, type Element } from './document.js'
 import type { DrawnText } from './drawing.js'
 import { parseFamilies } from './font.js'
+import { parseLengths } from './length.js'
 import { LARGEST_COORDINATE } from './limits.js'
 import { fillOf, strokeOf } from './paint.js'
 import { isSeenWhole } from './place.js'
-import { sourceAt, type Context, type Scene } from './scene.js'
+import { lengthsAt, sourceAt, type Context, type Scene } from './scene.js'
 
 /** Live text to runs of one style, with each character's place as far as the file fixes it. Nothing is laid out here. */
 export function renderText(scene: Scene, element: Element, context: Context): void {
   const characters = charactersOf(scene, element, context)
   if (!characters) return
   const baselines = baselinesOf(characters)
+  const owners = new Set(characters.map(({ owner }) => owner)).size
   let unseenBefore = false
   for (let start = 0; start < characters.length;) {
     const owner = characters[start].owner
     let end = start + 1
     while (end < characters.length && characters[end].owner === owner) end++
-    const run = runOf(scene, owner, characters.slice(start, end), baselines.slice(start, end))
+    const alone = owners === 1 && end - start === characters.length
+    const run = runOf(scene, owner, characters.slice(start, end), baselines.slice(start, end), alone)
     if (run.continues && unseenBefore) run.unsupported.push('text before it that is not seen')
     const seen = isSeen(scene, run, owner)
     if (seen) scene.collector.texts.push(run)
@@ -35,8 +38,16 @@ function baselinesOf(characters: Character[]): number[] {
   return characters.map(({ y, dy }) => (baseline = (y ?? baseline) + (dy ?? 0)))
 }
 
-function runOf(scene: Scene, { element, context }: Owner, characters: Character[], baselines: number[]): DrawnText {
+/** @param alone the run is the whole text */
+function runOf(
+  scene: Scene,
+  { element, context }: Owner,
+  characters: Character[],
+  baselines: number[],
+  alone: boolean,
+): DrawnText {
   const { style } = context
+  const length = lengthOf(scene, context, element, alone)
   const fill = fillOf(style, context.opacity, scene.find)
   const continues = characters[0].x === undefined
   return {
@@ -47,9 +58,11 @@ function runOf(scene: Scene, { element, context }: Owner, characters: Character[
     fontStyle: style.fontStyle,
     fontWeight: style.fontWeight,
     letterSpacing: style.letterSpacing,
+    ...(style.wordSpacing !== 0 && { wordSpacing: style.wordSpacing }),
+    ...(length && length !== 'unsupported' && { fitted: length }),
     textAnchor: style.textAnchor,
     positions: characters.map((character, i) => positionOf(character, baselines[i], i === 0)),
-    unsupported: unsupportedIn(scene, context),
+    unsupported: [...(length === 'unsupported' ? ['textLength'] : []), ...unsupportedIn(scene, context)],
     ...(continues ? { continues } : {}),
     ...(fill ? { fill: fill.paint } : {}),
     source: sourceAt(element, context),
@@ -81,6 +94,25 @@ const LAYOUT_PROPERTIES: [property: string, harmless: RegExp][] = [
   ['unicode-bidi', /^normal$/],
 ]
 
+/**
+ * The length that a run is fitted into, in its own units: only where the run is all of the text that is to be fitted.
+ * Undefined when nothing asks for one.
+ */
+function lengthOf(scene: Scene, context: Context, owner: Element, alone: boolean): DrawnText['fitted'] | 'unsupported' {
+  const asking: Element[] = []
+  for (let link: Context['chain'] | undefined = context.chain; link; link = link.above)
+    if (link.element.attributes.has('textLength')) asking.push(link.element)
+  const [element, ...more] = asking
+  if (!element) return undefined
+  const whole = alone || (element === owner && !owner.children.some(isElement))
+  const [length] = parseLengths(element.attributes.get('textLength') ?? '', 'x', lengthsAt(scene, context))
+  if (more.length > 0 || !whole || length === undefined || !(length > 0)) return 'unsupported'
+  return {
+    length,
+    adjust: element.attributes.get('lengthAdjust') === 'spacingAndGlyphs' ? 'spacingAndGlyphs' : 'spacing',
+  }
+}
+
 /** `rotate` lists are in the positions; a word for each other thing that the layout would have to know. */
 function unsupportedIn(scene: Scene, context: Context): string[] {
   const found = new Set<string>()
@@ -91,11 +123,12 @@ function unsupportedIn(scene: Scene, context: Context): string[] {
       const written = declared.get(property)?.trim()
       if (written !== undefined && written !== '' && !harmless.test(written)) found.add(property)
     }
-    if (link.element.attributes.has('textLength')) found.add('textLength')
+    const shorthand = declared.get('font') ?? ''
+    if (/\bsmall-caps\b/i.test(shorthand)) found.add('font-variant')
+    if (/\b(condensed|expanded)\b/i.test(shorthand.split(',')[0].split(/["']/)[0])) found.add('font-stretch')
   }
   if (!/^(horizontal-tb|lr|lr-tb)$/.test(style.writingMode)) found.add('writing-mode')
   if (style.direction !== 'ltr') found.add('direction')
-  if (style.wordSpacing !== 0) found.add('word-spacing')
   const stroke = strokeOf(style, context.opacity, context.matrix, scene.find)
   if (stroke && stroke.paint.width > 0) found.add('stroke')
   return [...found]
@@ -118,8 +151,9 @@ function isSeen(scene: Scene, run: DrawnText, { element, context }: Owner): bool
  * Certainly large enough to hold the run: an em for each character to both sides of the first, for the anchor may be
  * anywhere, and an em above and below the baseline.
  */
-function roughBox({ positions, fontSize, letterSpacing, matrix }: DrawnText): Box | undefined {
-  const reach = positions.length * (fontSize + Math.abs(letterSpacing))
+function roughBox({ positions, fontSize, letterSpacing, wordSpacing = 0, fitted, matrix }: DrawnText): Box | undefined {
+  const each = fontSize + Math.abs(letterSpacing) + Math.abs(wordSpacing)
+  const reach = positions.length * each + (fitted?.length ?? 0)
   const baseline = positions[0]?.y ?? 0
   const boxes = positions.flatMap((p, i) => {
     if (i > 0 && p?.x === undefined && p?.y === undefined) return []

@@ -1,111 +1,21 @@
-import { readFileSync, readdirSync } from 'node:fs'
+import { readdirSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { dirname, join } from 'node:path'
-import * as fontkit from 'fontkit'
-import type { Font } from 'fontkit'
 import { z } from 'zod'
 import type { TypefaceStyle } from '../sign/sign.js'
+import { keyOf, type MetricsFace, type ResolvedFace, type SubstituteFace, type WantedFace } from './faces.js'
+import { BOLD_WEIGHT, matchWeight, NORMAL_WEIGHT, shippedFace } from './shipped.js'
 
 /**
- * Typefaces that can be measured. Shipped faces (DejaVu, Open Sans) give real outlines; for faces of the open metrics
- * collection `@capsizecss/metrics` only the height of capitals and the category are known; of any other face, nothing.
- * This is the one place of the core that reads files: data of installed packages, once each, never named by the input.
+ * Typefaces by name. Shipped ones (DejaVu, Open Sans, Arimo, Tinos, Cousine) give real outlines. Faces that have the advances of
+ * a shipped one are set with it. Of faces of the open metrics collection `@capsizecss/metrics` the height of capitals and
+ * the category are known; of any other face, nothing. This and `shipped.ts` are the places of the core that read files: data
+ * of installed packages, once each, never named by the input.
  */
 
 const require = createRequire(import.meta.url)
 
-/** A face whose outlines are here. */
-export interface OutlineFace {
-  kind: 'outlines'
-  family: string
-  /** Family and face, for messages: `DejaVu Sans Bold`. */
-  name: string
-  font: Font
-  style: TypefaceStyle
-}
-
-/** A face of which only the height of capitals is here. */
-export interface MetricsFace {
-  kind: 'metrics'
-  family: string
-  name: string
-  /** Height of capitals as a share of the em. */
-  capHeight: number
-  /** Undefined when the category does not decide it. */
-  style?: TypefaceStyle
-}
-
-export interface UnknownFace {
-  kind: 'unknown'
-  family?: string
-  why: string
-}
-
-export type ResolvedFace = OutlineFace | MetricsFace | UnknownFace
-
-interface ShippedFile {
-  weight: number
-  slant?: 'italic' | 'oblique'
-  file: string
-}
-
-interface ShippedFamily {
-  name: string
-  /** As its makers class it. */
-  style: TypefaceStyle
-  files: ShippedFile[]
-}
-
-const NORMAL_WEIGHT = 400
-const BOLD_WEIGHT = 700
 const HEAVIEST_WEIGHT = 900
-
-function dejavu(name: string, style: TypefaceStyle, slant: 'oblique' | 'italic'): ShippedFamily {
-  const stem = `dejavu-fonts-ttf/ttf/${name.replaceAll(' ', '')}`
-  const slanted = slant === 'oblique' ? 'Oblique' : 'Italic'
-  return {
-    name,
-    style,
-    files: [
-      { weight: NORMAL_WEIGHT, file: `${stem}.ttf` },
-      { weight: BOLD_WEIGHT, file: `${stem}-Bold.ttf` },
-      { weight: NORMAL_WEIGHT, slant, file: `${stem}-${slanted}.ttf` },
-      { weight: BOLD_WEIGHT, slant, file: `${stem}-Bold${slanted}.ttf` },
-    ],
-  }
-}
-
-const OPEN_SANS_WEIGHTS: [number, string][] = [
-  [300, 'Light'],
-  [NORMAL_WEIGHT, 'Regular'],
-  [500, 'Medium'],
-  [600, 'SemiBold'],
-  [BOLD_WEIGHT, 'Bold'],
-  [800, 'ExtraBold'],
-]
-
-function openSans(): ShippedFamily {
-  const file = (face: string) => `@expo-google-fonts/open-sans/${face}/OpenSans_${face}.ttf`
-  const files = OPEN_SANS_WEIGHTS.flatMap(([weight, word]): ShippedFile[] => [
-    { weight, file: file(`${weight}${word}`) },
-    { weight, slant: 'italic', file: file(`${weight}${word}_Italic`) },
-  ])
-  return { name: 'Open Sans', style: 'sans-serif', files }
-}
-
-/** Families are compared by their letters and digits alone, in lower case: CSS names and PostScript names meet there. */
-const keyOf = (family: string): string => family.toLowerCase().replace(/[^a-z0-9]/g, '')
-
-const SHIPPED: ReadonlyMap<string, ShippedFamily> = new Map(
-  [
-    dejavu('DejaVu Sans', 'sans-serif', 'oblique'),
-    dejavu('DejaVu Sans Condensed', 'sans-serif', 'oblique'),
-    dejavu('DejaVu Sans Mono', 'sans-serif', 'oblique'),
-    dejavu('DejaVu Serif', 'serif', 'italic'),
-    dejavu('DejaVu Serif Condensed', 'serif', 'italic'),
-    openSans(),
-  ].map((family) => [keyOf(family.name), family]),
-)
 
 const GENERIC: ReadonlySet<string> = new Set(
   ['serif', 'sans-serif', 'monospace', 'cursive', 'fantasy', 'system-ui', 'ui-serif', 'ui-sans-serif'].map(keyOf),
@@ -127,60 +37,30 @@ const FACE_WORDS: ReadonlyMap<string, number> = new Map([
   ['black', HEAVIEST_WEIGHT],
 ])
 
-interface Wanted {
-  key: string
-  weight: number
-  slant?: 'italic' | 'oblique'
-}
+/** A subset of an embedded font has six capitals before its name (ISO 32000-1, 9.6.4). */
+const SUBSET_TAG = /^[A-Z]{6}\+/
+/** `DejaVuSans-BoldOblique`, `Arial-BoldMT`, `Arial Bold`: after a blank only the plainest words, which are never a family's. */
+const POSTSCRIPT_NAME = /^(.+)-([a-z]+?)?(italic|oblique)?(?:mt)?$/i
+const FULL_NAME = /^(.+?) (regular|bold)? ?(italic|oblique)?$/i
 
 /** The family, and what a PostScript name says of the face; the latter wins over the style of the text. */
-function wantedFace(family: string, weight: number, fontStyle: string): Wanted {
+function wantedFace(written: string, weight: number, fontStyle: string): WantedFace {
+  const family = written.replace(SUBSET_TAG, '')
   const slant = fontStyle.startsWith('oblique') ? 'oblique' : fontStyle.startsWith('italic') ? 'italic' : undefined
-  const named = /^(.+)-([a-z]+?)?(italic|oblique)?(?:mt)?$/i.exec(family)
+  const named = POSTSCRIPT_NAME.exec(family) ?? FULL_NAME.exec(family)
   const word = named?.[2]?.toLowerCase()
-  if (!named || (word !== undefined && !FACE_WORDS.has(word))) return { key: keyOf(family), weight, slant }
+  if (!named || (word !== undefined && !FACE_WORDS.has(word))) return { key: plainKey(family), weight, slant }
   const said = named[3]?.toLowerCase()
   return {
-    key: keyOf(named[1]),
+    key: plainKey(named[1]),
     weight: word === undefined ? weight : (FACE_WORDS.get(word) ?? weight),
     slant: said === 'italic' || said === 'oblique' ? said : slant,
+    ...(word !== undefined && { exact: true }),
   }
 }
 
-/** The weight that is used for a wanted one, from those there are: CSS Fonts Level 4, 5.2, step 4.3. */
-export function matchWeight(wanted: number, available: readonly number[]): number {
-  const down = available.filter((w) => w < wanted).sort((a, b) => b - a)
-  const up = available.filter((w) => w > wanted).sort((a, b) => a - b)
-  if (available.includes(wanted)) return wanted
-  if (wanted < NORMAL_WEIGHT) return [...down, ...up][0]
-  if (wanted > 500) return [...up, ...down][0]
-  const near = up.filter((w) => w <= 500)
-  return [...near, ...down, ...up][0]
-}
-
-const fonts = new Map<string, Font>()
-
-function shippedFont(file: string): Font {
-  let font = fonts.get(file)
-  if (!font) {
-    const read = fontkit.create(readFileSync(require.resolve(file)))
-    if (!('glyphForCodePoint' in read)) throw new Error(`${file} is no single font`)
-    font = read
-    fonts.set(file, font)
-  }
-  return font
-}
-
-function outlineFace(family: ShippedFamily, wanted: Wanted): OutlineFace {
-  const fitting = family.files.filter((f) => (f.slant !== undefined) === (wanted.slant !== undefined))
-  const weight = matchWeight(
-    wanted.weight,
-    fitting.map((f) => f.weight),
-  )
-  const chosen = fitting.find((f) => f.weight === weight) ?? fitting[0]
-  const font = shippedFont(chosen.file)
-  return { kind: 'outlines', family: family.name, name: font.fullName, font, style: chosen.slant ?? family.style }
-}
+/** Without what foundries add to PostScript names of families: `ArialMT`, `TimesNewRomanPSMT`. */
+const plainKey = (family: string): string => keyOf(family).replace(/(ps)?mt$|ps$/, '')
 
 const Metrics = z.object({
   familyName: z.string(),
@@ -198,7 +78,7 @@ function folderOf(key: string): string | undefined {
     const root = join(dirname(require.resolve('@capsizecss/metrics/package.json')), 'entireMetricsCollection')
     folders = new Map(readdirSync(root).map((name) => [keyOf(name), join(root, name)]))
   }
-  return folders.get(key) ?? folders.get(key.replace(/(ps)?mt$|ps$/, ''))
+  return folders.get(key)
 }
 
 const listings = new Map<string, string[]>()
@@ -215,12 +95,13 @@ const CATEGORY_STYLES: ReadonlyMap<string, TypefaceStyle> = new Map([
   ['serif', 'serif'],
 ])
 
-function metricsFace({ key, weight, slant }: Wanted): MetricsFace | undefined {
+function metricsFace({ key, weight, slant, exact }: WantedFace): MetricsFace | undefined {
   const folder = folderOf(key)
   if (folder === undefined) return undefined
   const names = filesIn(folder)
   const upright = weight === NORMAL_WEIGHT ? 'regular' : `${weight}`
   const variant = slant ? `${weight === NORMAL_WEIGHT ? '' : weight}italic` : upright
+  if (exact && !names.includes(variant) && variant !== 'regular') return undefined
   const file = names.includes(variant) ? join(folder, variant, 'index.cjs') : join(folder, 'index.cjs')
   const read = Metrics.safeParse(require(file))
   if (!read.success || read.data.capHeight <= 0) return undefined
@@ -241,13 +122,64 @@ export function resolveFace(families: readonly string[], weight: number, fontSty
   const wanted = wantedFace(family, weight, fontStyle)
   if (GENERIC.has(keyOf(family)))
     return { kind: 'unknown', family, why: `“${family}” names a kind of typeface, not one typeface` }
-  const shipped = SHIPPED.get(wanted.key)
-  if (shipped) return outlineFace(shipped, wanted)
   return (
+    shippedFace(wanted) ??
+    substituteFace(wanted) ??
     metricsFace(wanted) ?? {
       kind: 'unknown',
       family,
       why: `the outlines of the typeface “${family}” are not known here`,
     }
   )
+}
+
+interface Compatible {
+  name: string
+  /** The shipped family with the same advances. */
+  lender: string
+  /** Drawn after the lender: the height of capitals is the lender's. */
+  sameDesign?: boolean
+}
+
+/**
+ * Families with the same advances as a shipped one: the makers of Arimo, Tinos and Cousine say so of Arial, Times New Roman and
+ * Courier New (and so do the Liberation fonts, which took over their design with version 2); Helvetica, Times and Courier
+ * have the advances of these by the aliases of fontconfig, `30-metric-aliases.conf`.
+ */
+const COMPATIBLE: ReadonlyMap<string, Compatible> = new Map(
+  [
+    { name: 'Arial', lender: 'Arimo' },
+    { name: 'Helvetica', lender: 'Arimo' },
+    { name: 'Liberation Sans', lender: 'Arimo', sameDesign: true },
+    { name: 'Times New Roman', lender: 'Tinos' },
+    { name: 'Times', lender: 'Tinos' },
+    { name: 'Liberation Serif', lender: 'Tinos', sameDesign: true },
+    { name: 'Courier New', lender: 'Cousine' },
+    { name: 'Courier', lender: 'Cousine' },
+    { name: 'Liberation Mono', lender: 'Cousine', sameDesign: true },
+  ].map((family) => [keyOf(family.name), family]),
+)
+
+function substituteFace(wanted: WantedFace): SubstituteFace | undefined {
+  const family = COMPATIBLE.get(wanted.key)
+  if (!family) return undefined
+  const weight = wanted.exact ? wanted.weight : matchWeight(wanted.weight, [NORMAL_WEIGHT, BOLD_WEIGHT])
+  if (weight !== NORMAL_WEIGHT && weight !== BOLD_WEIGHT) return undefined
+  const face = shippedFace({ ...wanted, key: keyOf(family.lender), weight })
+  if (!face) return undefined
+  const { font, name: lender } = face
+  const metrics = metricsFace({ ...wanted, weight })
+  const published = metrics && { share: metrics.capHeight, source: `the published metrics of ${metrics.name}` }
+  const lent = { share: font.capHeight / font.unitsPerEm, source: `${lender}, whose design ${family.name} shares` }
+  const style = metrics ? metrics.style : (wanted.slant ?? (family.sameDesign ? face.style : undefined))
+  const { name } = family
+  return {
+    kind: 'substitute',
+    family: name,
+    name,
+    font,
+    lender,
+    capHeight: family.sameDesign ? lent : published,
+    style,
+  }
 }

@@ -1,26 +1,29 @@
-import type { Font } from 'fontkit'
 import type { DrawnText } from '../drawing/drawing.js'
 import { apply, type Matrix } from '../geometry/matrix.js'
 import { flatten } from '../geometry/curve.js'
 import type { Contour, Polyline } from '../geometry/outline.js'
 import type { Point } from '../geometry/point.js'
 import type { Unknown } from '../sign/sign.js'
-import { resolveFace, type ResolvedFace } from './fonts.js'
+import type { ResolvedFace } from './faces.js'
+import { resolveFace } from './fonts.js'
 import { frameOf, type Frame } from './frame.js'
+import { shape } from './shaping.js'
 import { contoursOfGlyph } from './typeface.js'
 
 /**
- * Live text set in lines as SVG 1.1, chapter 10 says: a pen moves by the advance of each glyph, by kerning and
- * letter-spacing, is put where the file fixes a character, and each chunk is moved as `text-anchor` asks. No ligatures.
+ * Live text set in lines as SVG 2, chapter 11 says: a pen moves by the advance of each glyph, by kerning, letter-spacing and
+ * word-spacing, is put where the file fixes a character; a text is fitted into its `textLength`, and each chunk is moved as
+ * `text-anchor` asks.
  */
 
 export interface LaidCharacter {
+  /** More than one character for a ligature. */
   character: string
   /** Its place on the baseline, in millimetres. */
   origin: Point
   /** How far the pen moves along the baseline for the glyph alone, in millimetres. */
   advance: number
-  /** Contours in millimetres; none for a blank. */
+  /** Contours in millimetres; none for a blank. Those of another face when the face is a substitute. */
   outlines: Polyline[]
 }
 
@@ -36,13 +39,16 @@ export interface LaidRun {
   trouble?: Unknown
   /** Whether the file puts characters other than the first in place one by one. */
   scattered: boolean
+  /** Whether characters are turned one by one. */
+  turned: boolean
 }
 
 /** Characters of a drawing that are set; a sign has some dozens. */
 const MOST_CHARACTERS = 5000
 /** Millimetres. */
 const TOLERANCE = 0.0005
-const FEATURES = { liga: false, clig: false, dlig: false }
+/** Blanks that `word-spacing` widens: CSS Text 3, 8.1. */
+const WORD_SEPARATOR = /^[ \u00a0]$/
 
 /** A character on its way: the pen's place in the run's own coordinates. */
 interface Slot {
@@ -50,6 +56,10 @@ interface Slot {
   glyph: number
   pen: Point
   advance: number
+  /** Degrees clockwise about the pen. */
+  turn: number
+  /** Factor along the baseline. */
+  stretch: number
   chunk: Chunk
 }
 
@@ -96,15 +106,15 @@ const sameMatrix = (m: Matrix, n: Matrix) =>
 
 function setRun(drawn: DrawnText, start: Point, running: Chunk | undefined, spent: boolean): Setting {
   const face = resolveFace(drawn.fontFamilies, drawn.fontWeight, drawn.fontStyle)
-  const letters = Array.from(drawn.text)
   const frame = frameOf(drawn.matrix, drawn.fontSize)
-  const trouble = troubleOf(drawn, face, frame, letters, spent)
+  const trouble = troubleOf(drawn, face, frame, spent)
   const place = placeOf(drawn, start, running)
-  const scattered = letters.some((_, i) => i > 0 && isFixed(drawn, i))
-  const run: LaidRun = { drawn, face, frame, place, characters: [], trouble, scattered }
+  const scattered = drawn.positions.some((_, i) => i > 0 && isFixed(drawn, i))
+  const turned = drawn.positions.some((p) => p?.rotate)
+  const run: LaidRun = { drawn, face, frame, place, characters: [], trouble, scattered, turned }
   const chunk = running ?? { from: start.x, to: start.x, anchor: drawn.textAnchor, known: true }
-  if (trouble || face.kind !== 'outlines') return { run, slots: [], chunk: { ...chunk, known: false } }
-  const slots = setCharacters(drawn, face.font, letters, start, chunk)
+  if (trouble || !('font' in face)) return { run, slots: [], chunk: { ...chunk, known: false } }
+  const slots = fitted(drawn, setCharacters(drawn, face, start, chunk))
   return { run, slots, chunk: slots.at(-1)?.chunk ?? chunk }
 }
 
@@ -121,7 +131,6 @@ function troubleOf(
   drawn: DrawnText,
   face: ResolvedFace,
   frame: Frame | undefined,
-  letters: string[],
   spent: boolean,
 ): Unknown | undefined {
   const unreadable = (why: string): Unknown => ({ unknown: 'unreadable', why })
@@ -130,52 +139,56 @@ function troubleOf(
   if (!frame) return unreadable('the text has no size')
   if (drawn.unsupported.length > 0)
     return unreadable(`the text is set with ${drawn.unsupported.join(', ')}, which is not carried out here`)
-  if (drawn.positions.some((p) => p?.rotate)) return unreadable('characters of the text are turned one by one')
+  if (drawn.fitted && drawn.positions.some((_, i) => i > 0 && isFixed(drawn, i)))
+    return unreadable('the text is fitted into a length while its characters are put in place')
   if (face.kind === 'unknown') return unreadable(face.why)
   if (face.kind === 'metrics')
     return unreadable(`of the typeface “${face.name}” only the height of its capitals is known here`)
-  const absent = letters.find((c) => c.trim() && !face.font.hasGlyphForCodePoint(c.codePointAt(0) ?? 0))
+  const absent = Array.from(drawn.text).find((c) => c.trim() && !face.font.hasGlyphForCodePoint(c.codePointAt(0) ?? 0))
   return absent === undefined ? undefined : unreadable(`the typeface “${face.name}” has no “${absent}”`)
 }
 
-function setCharacters(drawn: DrawnText, font: Font, letters: string[], start: Point, running: Chunk): Slot[] {
-  const unit = drawn.fontSize / font.unitsPerEm
-  const slots: Slot[] = []
+function setCharacters(drawn: DrawnText, { font }: FaceWithFont, start: Point, running: Chunk): Slot[] {
   let pen = start
   let chunk = running
-  for (const span of spansOf(drawn, letters)) {
-    const { glyphs, positions } = font.layout(span.text, FEATURES)
-    const one = glyphs.length === span.count
-    for (let n = 0; n < span.count; n++) {
-      const i = span.from + n
-      const fixed = drawn.positions[i]
-      if (isFixed(drawn, i)) {
-        pen = { x: fixed?.x ?? pen.x, y: fixed?.y ?? pen.y }
-        chunk = { from: pen.x, to: pen.x, anchor: drawn.textAnchor, known: chunk.known || fixed?.x !== undefined }
-      }
-      pen = { x: pen.x + (fixed?.dx ?? 0), y: pen.y + (fixed?.dy ?? 0) }
-      const glyph = one ? glyphs[n] : font.glyphForCodePoint(letters[i].codePointAt(0) ?? 0)
-      slots.push({ character: letters[i], glyph: glyph.id, pen, advance: glyph.advanceWidth * unit, chunk })
-      const move = (one ? positions[n].xAdvance : glyph.advanceWidth) * unit + drawn.letterSpacing
-      pen = { x: pen.x + move, y: pen.y }
-      chunk.to = pen.x
+  return shape(drawn, font).map(({ characters, at, glyph, advance, move }): Slot => {
+    const own = drawn.positions[at]
+    if (isFixed(drawn, at)) {
+      pen = { x: own?.x ?? pen.x, y: own?.y ?? pen.y }
+      chunk = { from: pen.x, to: pen.x, anchor: drawn.textAnchor, known: chunk.known || own?.x !== undefined }
     }
-  }
-  return slots
+    pen = { x: pen.x + (own?.dx ?? 0), y: pen.y + (own?.dy ?? 0) }
+    const slot = { character: characters, glyph, pen, advance, turn: own?.rotate ?? 0, stretch: 1, chunk }
+    const more = drawn.letterSpacing + (WORD_SEPARATOR.test(characters) ? (drawn.wordSpacing ?? 0) : 0)
+    pen = { x: pen.x + move + more, y: pen.y }
+    chunk.to = pen.x
+    return slot
+  })
 }
 
-/** Stretches of characters that are shaped together: up to the next one that the file puts in place. */
-function spansOf(drawn: DrawnText, letters: string[]): { text: string; from: number; count: number }[] {
-  const spans: { text: string; from: number; count: number }[] = []
-  letters.forEach((letter, i) => {
-    const span = spans.at(-1)
-    if (!span || isFixed(drawn, i)) spans.push({ text: letter, from: i, count: 1 })
-    else {
-      span.text += letter
-      span.count++
-    }
-  })
-  return spans
+type FaceWithFont = Extract<ResolvedFace, { font: unknown }>
+
+/**
+ * A run fitted into the length that the file gives: the rest goes between the characters, or all is stretched (SVG 2, 11.5,
+ * `textLength` and `lengthAdjust`).
+ */
+function fitted({ fitted: fit }: DrawnText, slots: Slot[]): Slot[] {
+  const [first] = slots
+  if (!fit || !first) return slots
+  const { chunk, pen: start } = first
+  const natural = chunk.to - start.x
+  chunk.to = start.x + fit.length
+  if (fit.adjust === 'spacing') {
+    const more = slots.length > 1 ? (fit.length - natural) / (slots.length - 1) : 0
+    return slots.map((slot, i) => ({ ...slot, pen: { x: slot.pen.x + i * more, y: slot.pen.y } }))
+  }
+  const stretch = natural > 0 ? fit.length / natural : 1
+  return slots.map((slot) => ({
+    ...slot,
+    pen: { x: start.x + (slot.pen.x - start.x) * stretch, y: slot.pen.y },
+    advance: slot.advance * stretch,
+    stretch,
+  }))
 }
 
 const SHARE_BEFORE_ANCHOR = { start: 0, middle: 0.5, end: 1 }
@@ -187,18 +200,25 @@ function finish({ run, slots, chunk }: Setting): LaidRun {
   }
   const { matrix, fontSize } = run.drawn
   const { face, frame } = run
-  if (face.kind !== 'outlines' || !frame) return run
+  if (!('font' in face) || !frame) return run
   const unit = fontSize / face.font.unitsPerEm
   const characters = slots.map((slot): LaidCharacter => {
     const back = SHARE_BEFORE_ANCHOR[slot.chunk.anchor] * (slot.chunk.to - slot.chunk.from)
     const pen = { x: slot.pen.x - back, y: slot.pen.y }
-    const onSheet = (p: Point): Point => apply(matrix, { x: pen.x + p.x * unit, y: pen.y + p.y * unit })
+    const [cos, sin] = [Math.cos(radians(slot.turn)), Math.sin(radians(slot.turn))]
+    const onSheet = (p: Point): Point => {
+      const [x, y] = [p.x * unit * slot.stretch, p.y * unit]
+      return apply(matrix, { x: pen.x + x * cos - y * sin, y: pen.y + x * sin + y * cos })
+    }
     const outlines = contoursOfGlyph(face.font, slot.glyph).map((c) => flatten(mapContour(c, onSheet), TOLERANCE))
     const advance = (slot.advance / fontSize) * frame.emAlong
     return { character: slot.character, origin: apply(matrix, pen), advance, outlines }
   })
-  return { ...run, characters }
+  const stretch = slots.at(0)?.stretch ?? 1
+  return { ...run, characters, frame: { ...frame, emAlong: frame.emAlong * stretch } }
 }
+
+const radians = (degrees: number) => (degrees * Math.PI) / 180
 
 const mapContour = (contour: Contour, map: (p: Point) => Point): Contour => ({
   start: map(contour.start),

@@ -5,16 +5,13 @@ import {
   isKnown,
   missing,
   type Fact,
-  type Known,
   type Lettering,
   type LetteringLine,
   type LetteringPart,
-  type TypefaceStyle,
-  type Unknown,
 } from '../sign/sign.js'
 import { alongLine, angleOf, downLine, sameDirection, type Frame } from './frame.js'
 import type { LaidCharacter, LaidRun } from './layout.js'
-import { capitalMeasures } from './typeface.js'
+import { notTheOutlines, sizesOf, styleOf, unreadable } from './textsizes.js'
 
 /**
  * Live text as lettering. Sizes come from the outlines of the typeface, distances from the outlines as they are set; what
@@ -35,10 +32,6 @@ const SAME_SIZE = 0.01
 const SAME_BASELINE = 0.05
 /** A gap between two characters that leaves room for a space: beyond what is usual on the line, as a share of the em. */
 const ROOM_FOR_SPACE = 0.2
-/** Degrees of lean that are no more than rounding of a matrix. */
-const UPRIGHT = 0.5
-
-const unreadable = (why: string): Unknown => ({ unknown: 'unreadable', why })
 
 /** Puts runs of one part, face, size and direction together, in the order of the drawing. */
 export function groupRuns(runs: readonly { run: LaidRun; part: LetteringPart }[]): TextGroup[] {
@@ -87,7 +80,7 @@ export function letteringOfText({ part, runs }: TextGroup, element: string): Let
     ...sizesOf(runs[0]),
     relief: missing('a drawing does not say how high characters are raised'),
     section: missing('a drawing does not say the section of raised characters'),
-    characterSpacing: trouble ?? spacingOf(lines, letteringLines),
+    characterSpacing: trouble ?? spacingBetween(runs[0], lines, letteringLines),
     characterSpacingAtBase: missing('a drawing does not say the section of raised characters'),
     baselineSpacing: lines.length > 1 ? baselineSpacingOf(lines) : undefined,
     finish: missing('a drawing does not say the finish'),
@@ -122,9 +115,10 @@ function lineOf(line: Line, frame: Frame | undefined, element: string): Letterin
           frame,
         )
       : []
-  const outlines = line.runs.flatMap((r) => r.characters.flatMap((c) => c.outlines))
+  const drawn = line.runs.flatMap((r) => r.characters.flatMap((c) => c.outlines))
+  const outlines = line.runs.every((r) => r.face.kind === 'outlines') ? drawn : []
   const first = characters.find((c) => c.outlines.length > 0)
-  const box: Box | undefined = boxOfPoints(outlines.flat())
+  const box: Box | undefined = boxOfPoints(drawn.flat())
   return {
     place: { element, box, source: line.runs[0].drawn.source },
     text: frame && laid ? { value: spelled(characters, frame), basis: 'drawn' } : asWritten(line),
@@ -183,48 +177,8 @@ export function textOfLines(lines: readonly LetteringLine[]): Fact<string> {
   }
 }
 
-function styleOf({ face, frame, drawn }: LaidRun): Fact<TypefaceStyle> {
-  if (drawn.fontStyle.startsWith('italic')) return { value: 'italic', basis: 'drawn', method: 'font-style of the text' }
-  if (drawn.fontStyle.startsWith('oblique'))
-    return { value: 'oblique', basis: 'drawn', method: 'font-style of the text' }
-  if (face.kind === 'unknown') return unreadable(face.why)
-  if (frame && (frame.mirrored || Math.abs(frame.shear) > UPRIGHT))
-    return { unknown: 'needs-judgement', why: 'the characters are drawn slanted or mirrored by a transform' }
-  if (face.style)
-    return { value: face.style, basis: 'drawn', method: `as the typeface ${face.name} is classed by its makers` }
-  return { unknown: 'needs-judgement', why: `the forms of the typeface “${face.name}” have to be looked at` }
-}
-
-type Sizes = Pick<Lettering, 'characterHeight' | 'characterProportion' | 'strokeThickness'>
-
-function sizesOf({ face, frame, trouble }: LaidRun): Sizes {
-  const why = trouble ?? unreadable('the size of the characters is not known')
-  const nothing = { characterHeight: why, characterProportion: why, strokeThickness: why }
-  if (!frame) return nothing
-  if (face.kind === 'metrics') {
-    const method = `height of the capitals of ${face.name} in its published metrics, at the size of the text`
-    return { ...nothing, characterHeight: { value: face.capHeight * frame.emAcross, basis: 'drawn', method } }
-  }
-  const measures = face.kind === 'outlines' ? capitalMeasures(face.font) : undefined
-  if (face.kind !== 'outlines' || !measures) return nothing
-  const share = (units: number) => units / face.font.unitsPerEm
-  const known = (value: number, method: string): Known<number> => ({ value, basis: 'drawn', method })
-  const squeeze = frame.emAlong / frame.emAcross
-  return {
-    characterHeight: known(
-      share(measures.height) * frame.emAcross,
-      `height of the capital I of ${face.name} at the size of the text`,
-    ),
-    characterProportion: known(
-      measures.proportion * squeeze,
-      `width of the capital O over height of the capital I of ${face.name}`,
-    ),
-    strokeThickness: known(
-      share(measures.stem) * frame.emAlong,
-      `stem of the capital I of ${face.name}, at half its height`,
-    ),
-  }
-}
+const spacingBetween = ({ face }: LaidRun, lines: readonly Line[], letteringLines: readonly LetteringLine[]) =>
+  face.kind === 'substitute' ? notTheOutlines(face) : spacingOf(lines, letteringLines)
 
 function spacingOf(lines: readonly Line[], letteringLines: readonly LetteringLine[]): Fact<number> {
   const gaps: { distance: number; line: number }[] = []

@@ -75,13 +75,27 @@ describe('live text', () => {
     ])
   })
 
+  it('gives word-spacing, and the length that a whole run is fitted into (SVG 2, 11.5)', () => {
+    expect(textsOf('<text word-spacing="3">A B</text>')[0]).toMatchObject({ wordSpacing: 3, unsupported: [] })
+    expect(textsOf('<text>A</text>')[0]).not.toHaveProperty('wordSpacing')
+    expect(textsOf('<text textLength="5mm" lengthAdjust="spacingAndGlyphs">AB</text>')[0]).toMatchObject({
+      fitted: { length: expect.closeTo(18.8976, 3) as number, adjust: 'spacingAndGlyphs' },
+      unsupported: [],
+    })
+    const runs = textsOf('<text>A<tspan textLength="40">BC</tspan>D</text>')
+    expect(runs.map((r) => r.fitted)).toEqual([undefined, { length: 40, adjust: 'spacing' }, undefined])
+  })
+
   it('names what it does not carry out', () => {
     const unsupported = (attributes: string, inside = 'A') =>
       textsOf(`<text ${attributes}>${inside}</text>`)[0].unsupported
-    expect(unsupported('textLength="50"')).toEqual(['textLength'])
+    expect(unsupported('textLength="0"')).toEqual(['textLength'])
+    expect(unsupported('textLength="50"', 'A<tspan>B</tspan>')).toEqual(['textLength'])
+    expect(unsupported('textLength="50"', '<tspan textLength="20">B</tspan>')).toEqual(['textLength'])
+    expect(unsupported('style="font: small-caps 12px X"')).toEqual(['font-variant'])
+    expect(unsupported('style="font: condensed 12px X"')).toEqual(['font-stretch'])
     expect(unsupported('writing-mode="tb"')).toEqual(['writing-mode'])
     expect(unsupported('direction="rtl"')).toEqual(['direction'])
-    expect(unsupported('word-spacing="3"')).toEqual(['word-spacing'])
     expect(unsupported('dominant-baseline="middle"')).toEqual(['dominant-baseline'])
     expect(unsupported('stroke="red"')).toEqual(['stroke'])
     expect(unsupported('', '<tspan baseline-shift="super">2</tspan>')).toEqual(['baseline-shift'])
