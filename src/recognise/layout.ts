@@ -101,6 +101,10 @@ export function layOut(texts: readonly DrawnText[]): LaidRun[] {
 const isFixed = ({ positions }: DrawnText, i: number): boolean =>
   positions[i]?.x !== undefined || positions[i]?.y !== undefined
 
+/** A run that goes on has its height given all the same: it starts a chunk only where its `x` is fixed. */
+const startsChunk = (drawn: DrawnText, i: number): boolean =>
+  i === 0 && drawn.continues ? drawn.positions[i]?.x !== undefined : isFixed(drawn, i)
+
 const sameMatrix = (m: Matrix, n: Matrix) =>
   m.a === n.a && m.b === n.b && m.c === n.c && m.d === n.d && m.e === n.e && m.f === n.f
 
@@ -153,8 +157,8 @@ function setCharacters(drawn: DrawnText, { font }: FaceWithFont, start: Point, r
   let chunk = running
   return shape(drawn, font).map(({ characters, at, glyph, advance, move }): Slot => {
     const own = drawn.positions[at]
-    if (isFixed(drawn, at)) {
-      pen = { x: own?.x ?? pen.x, y: own?.y ?? pen.y }
+    if (isFixed(drawn, at)) pen = { x: own?.x ?? pen.x, y: own?.y ?? pen.y }
+    if (startsChunk(drawn, at)) {
       chunk = { from: pen.x, to: pen.x, anchor: drawn.textAnchor, known: chunk.known || own?.x !== undefined }
     }
     pen = { x: pen.x + (own?.dx ?? 0), y: pen.y + (own?.dy ?? 0) }

@@ -1,6 +1,7 @@
 import { createRequire } from 'node:module'
 import { describe, expect, it } from 'vitest'
-import { matchWeight, resolveFace } from '../../src/recognise/fonts.js'
+import { resolveFace } from '../../src/recognise/fonts.js'
+import { matchWeight } from '../../src/recognise/shipped.js'
 import { capitalMeasures } from '../../src/recognise/typeface.js'
 
 const require = createRequire(import.meta.url)
