@@ -25,7 +25,7 @@ export const LIMITS = {
   /** Dashes of all dashed strokes. */
   dashes: 100_000,
   /** Edges of clips, as often as something painted is held against them. */
-  clipEdges: 10_000_000,
+  clipEdges: 3_000_000,
   /** UTF-16 units of all style sheets. */
   styleSheetLength: 256_000,
   /** Selectors of all style sheets. */

@@ -8,7 +8,7 @@ import type { Sign } from '../sign/sign.js'
  */
 
 /** Lines and curves, and so many more for each contour, that all outlines may have together. */
-export const MOST_OUTLINE_PARTS = 100_000
+export const MOST_OUTLINE_PARTS = 50_000
 const PARTS_OF_A_CONTOUR = 4
 
 const partsOf = ({ contours }: Shape): number =>

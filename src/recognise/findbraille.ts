@@ -26,6 +26,8 @@ export interface FoundBraille {
 const LARGEST_SPECK = 2
 /** Height of what may be characters of the sign, millimetres. */
 const CHARACTER_HEIGHT = { min: 4, max: 120 }
+/** More outlines as high as characters than this are a picture, which does not tell where braille stands. */
+const MOST_CHARACTERS = 2000
 
 /** Parts in whose shapes braille is looked for although they were named something else: a layer of all that is raised, say. */
 const MAY_HOLD_BRAILLE: ReadonlySet<string | undefined> = new Set([undefined, 'raised', 'both', 'panel'])
@@ -71,10 +73,11 @@ function addReading(found: FoundBraille, dots: readonly Dot[], reading: BrailleF
 /** Boxes of contours that are as high as characters and hold no dots; braille usually stands below them. */
 function boxesOfCharacters(shapes: readonly Shape[], dots: readonly Dot[]): Box[] {
   const all = unionOfBoxes(dots.map(({ x, y }) => ({ x, y, width: 0, height: 0 })))
-  return shapes
+  const high = shapes
     .flatMap((shape) => shape.contours.map(boxOfContour))
     .filter(({ height }) => height >= CHARACTER_HEIGHT.min && height <= CHARACTER_HEIGHT.max)
-    .filter((box) => !all || !boxesOverlap(box, all) || !dots.some((dot) => inBox(dot, box)))
+  if (high.length > MOST_CHARACTERS) return []
+  return high.filter((box) => !all || !boxesOverlap(box, all) || !dots.some((dot) => inBox(dot, box)))
 }
 
 const inBox = ({ x, y }: Dot, b: Box) => x >= b.x && y >= b.y && x <= b.x + b.width && y <= b.y + b.height

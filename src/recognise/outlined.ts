@@ -72,9 +72,14 @@ interface Attempt {
   recognised: number
 }
 
+/** Corners of one outline, curves flattened, that are looked at: a traced letter has some hundreds. */
+const MOST_CORNERS = 5000
+
 /** A contour that bounds an area; lines that end somewhere do not. */
 const isReadable = ({ contour, shape, outline }: Piece): boolean =>
-  outline.length > 2 && (contour.closed || (shape.fill !== undefined && shape.fill.opacity > 0))
+  outline.length > 2 &&
+  outline.length <= MOST_CORNERS &&
+  (contour.closed || (shape.fill !== undefined && shape.fill.opacity > 0))
 
 const flipped = ({ x, y }: Point): Point => ({ x: -x, y })
 
