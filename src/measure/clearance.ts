@@ -1,9 +1,10 @@
 import { isKnown, type BrailleBlock, type Lettering } from '../sign/sign.js'
 import { eachBlock } from './braille.js'
 import { clearanceOf, unplaced } from './dots.js'
-import { basisOf, gapOf, join, nothing, pointerOf } from './facts.js'
+import { basisOf, gapOf, join, nothing } from './facts.js'
 import { extentOfBlock, frameOf, linesOf, type Extent, type Frame } from './frame.js'
 import { raisedLettering } from './lettering.js'
+import { placeAsk } from './placing.js'
 import type { Found, Quantities, Subject } from './quantity.js'
 
 /**
@@ -41,8 +42,7 @@ function toLines(block: BrailleBlock, lettering: Lettering, n: number, frame: Fr
   const why = beside
     ? 'the braille stands beside characters whose width is not known'
     : 'the place of the characters is not known'
-  const pointer = beside ? '/drawing' : pointerOf(lettering.place, 'lettering', n, 'baseline')
-  const ask = { pointer, ask: 'Where on the panel are the characters?' }
+  const ask = beside ? { pointer: '/drawing', ask: 'Where on the panel are the characters?' } : placeAsk(lettering, n)
   found.gaps.push(gapOf({ unknown: 'missing-fact', why }, lettering.place, ask))
   return found
 }

@@ -1,8 +1,9 @@
 import { nearestTo } from '../geometry/dots.js'
 import type { Polyline } from '../geometry/outline.js'
 import type { Point } from '../geometry/point.js'
-import { isKnown, type Basis, type BrailleBlock, type Place, type Unknown } from '../sign/sign.js'
+import { isKnown, type Basis, type BrailleBlock, type Place } from '../sign/sign.js'
 import { gapOf, pointerOf } from './facts.js'
+import { noDots } from './placing.js'
 import type { Found } from './quantity.js'
 
 /** The dots of a block as round bodies: their places and the width of their bases. */
@@ -16,18 +17,10 @@ export const dotsOf = (block: BrailleBlock): Point[] => block.lines.flatMap((lin
 export const radiusOf = ({ dotBaseDiameter }: BrailleBlock): number =>
   isKnown(dotBaseDiameter) ? (dotBaseDiameter.max ?? dotBaseDiameter.value) / 2 : 0
 
-const NOT_PLACED: Unknown = { unknown: 'missing-fact', why: 'the place of the braille is not given' }
-
 /** What keeps a block from being placed and sized; undefined when nothing does. */
 export function unplaced(block: BrailleBlock, n: number): Found | undefined {
   const { place, lines, dotBaseDiameter } = block
-  if (dotsOf(block).length === 0) {
-    const baseline = lines[0]?.baseline
-    const unknown = baseline && !isKnown(baseline) ? baseline : NOT_PLACED
-    const pointer = pointerOf(place, 'braille', n, 'origin')
-    const ask = { pointer, ask: 'Where is the centre of dot 1 of the first cell?', unit: 'mm' as const }
-    return { observations: [], gaps: [gapOf(unknown, place, ask)] }
-  }
+  if (dotsOf(block).length === 0) return { observations: [], gaps: [noDots(lines[0], block, n)] }
   if (isKnown(dotBaseDiameter)) return undefined
   const pointer = pointerOf(place, 'braille', n, 'dotBaseDiameter')
   const ask = { pointer, ask: 'How wide are the braille dots at their base?', unit: 'mm' as const }

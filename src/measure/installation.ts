@@ -18,13 +18,13 @@ import {
   installationPlace,
   nothing,
   PANEL_POINTER,
-  pointerOf,
   take,
   type Ask,
 } from './facts.js'
 import { extentOfBox, extentOfOutlines, frameOf, type Frame } from './frame.js'
 import type { Gap, Observation } from './measurement.js'
 import { letteringIn, noLettering, raisedLettering, type Numbered } from './lettering.js'
+import { baselineAsk } from './placing.js'
 import type { Found, Quantities, Subject } from './quantity.js'
 
 /**
@@ -44,7 +44,8 @@ interface Baseline {
   /** Between which heights it lies when it is not known: those of the line's outlines. */
   between?: [number, number]
   observation: Pick<Observation, 'places'>
-  ask: Ask
+  /** What would make it known. */
+  ask?: Ask
 }
 
 /** The distance from the panel's lower edge up to each baseline of these characters and of this braille. */
@@ -53,13 +54,11 @@ function baselines(sign: Sign, lettering: Numbered[], blocks: BrailleBlock[]): B
   const edge = lowerEdge(sign, frame)
   const all: Baseline[] = []
   for (const { lettering: set, n } of lettering) {
-    const pointer = pointerOf(set.place, 'lettering', n, 'baseline')
-    const ask: Ask = { pointer, ask: 'Where is the baseline of the first line?', unit: 'mm' }
+    const ask = (unknown: Unknown) => baselineAsk(unknown, set.place, 'lettering', n)
     for (const line of set.lines) all.push(baselineOf(line, line.outlines, edge, frame, ask))
   }
   blocks.forEach((block, n) => {
-    const pointer = pointerOf(block.place, 'braille', n, 'origin')
-    const ask: Ask = { pointer, ask: 'Where is the centre of dot 1 of the first cell?', unit: 'mm' }
+    const ask = (unknown: Unknown) => baselineAsk(unknown, block.place, 'braille', n)
     for (const line of block.lines) all.push(baselineOf(line, [], edge, frame, ask))
   })
   return all
@@ -70,18 +69,18 @@ function baselineOf(
   outlines: Polyline[],
   edge: Known<number> | Unknown,
   frame: Frame,
-  ask: Ask,
+  ask: (unknown: Unknown) => Ask,
 ): Baseline {
   const observation = { places: [line.place] }
   if (!isKnown(line.baseline)) {
     const extent = extentOfOutlines(outlines, frame)
     const between: Pick<Baseline, 'between'> =
       extent && isKnown(edge) ? { between: [edge.value - extent.bottom, edge.value - extent.top] } : {}
-    return { up: line.baseline, ...between, observation, ask }
+    return { up: line.baseline, ...between, observation, ask: ask(line.baseline) }
   }
   if (!isKnown(edge)) return { up: edge, observation, ask: HEIGHT_ASK }
   const value = edge.value - frame.of(line.baseline.value).y
-  return { up: { value, basis: basisOf(line.baseline, edge) }, observation, ask }
+  return { up: { value, basis: basisOf(line.baseline, edge) }, observation }
 }
 
 const HEIGHT_ASK: Ask = { pointer: `${PANEL_POINTER}/height`, ask: 'How high is the panel?', unit: 'mm' }

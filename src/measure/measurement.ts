@@ -14,6 +14,8 @@ export interface Observation {
   places: Place[]
   /** Other quantities that the limit of this observation depends on, e.g. `strokeThickness` in mm. */
   context?: Record<string, number | string | boolean>
+  /** What keeps the limit of this observation from being known, and what would tell it. */
+  limitGaps?: Gap[]
   /** Said in the finding beside the value, e.g. what the cells read and what the letters say. */
   remark?: string
 }

@@ -6,6 +6,7 @@ import { gapOf, join, nothing, pointerOf } from './facts.js'
 import { finishOf } from './finish.js'
 import { extentOfBox, frameOf, linesOf, type Extent } from './frame.js'
 import { designatesRoom, isSymbol } from './meaning.js'
+import { noDots, placeAsk } from './placing.js'
 import type { Found, Quantities, Quantity, Subject } from './quantity.js'
 
 /**
@@ -75,11 +76,7 @@ function fieldClear(pictogram: Pictogram, n: number, sign: Sign): Found {
           reason: 'missing-fact',
           why: 'the place of the braille is not known',
           places: [block.place],
-          ask: {
-            pointer: pointerOf(block.place, 'braille', sign.braille.indexOf(block), 'origin'),
-            ask: 'Where is the centre of dot 1 of the first cell?',
-            unit: 'mm',
-          },
+          ask: noDots(block.lines[0], block, sign.braille.indexOf(block)).ask,
         })
     }
     sign.lettering.forEach((lettering, m) => {
@@ -90,11 +87,7 @@ function fieldClear(pictogram: Pictogram, n: number, sign: Sign): Found {
           reason: 'missing-fact',
           why: 'the place of the characters is not known',
           places: [lettering.place],
-          ask: {
-            pointer: pointerOf(lettering.place, 'lettering', m, 'baseline'),
-            ask: 'Where is the baseline of the first line?',
-            unit: 'mm',
-          },
+          ask: placeAsk(lettering, m),
         })
     })
     if (intruders.length > 0)
@@ -131,7 +124,6 @@ function descriptor(pictogram: Pictogram, n: number, sign: Sign): Found {
       return { observations: [], gaps: [{ reason: 'unreadable', why: 'the characters were not read', places }] }
     const unplaced = lines.find(({ extent }) => extent === undefined)
     if (unplaced) {
-      const pointer = pointerOf(unplaced.lettering.place, 'lettering', unplaced.m, 'baseline')
       return {
         observations: [],
         gaps: [
@@ -139,7 +131,7 @@ function descriptor(pictogram: Pictogram, n: number, sign: Sign): Found {
             reason: 'missing-fact',
             why: 'the place of the characters is not known',
             places,
-            ask: { pointer, ask: 'Where is the baseline of the first line?', unit: 'mm' },
+            ask: placeAsk(unplaced.lettering, unplaced.m),
           },
         ],
       }

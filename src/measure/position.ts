@@ -3,8 +3,9 @@ import { isKnown, type BrailleBlock, type Lettering } from '../sign/sign.js'
 import { eachBlock } from './braille.js'
 import { unplaced } from './dots.js'
 import { raisedLettering } from './lettering.js'
-import { basisOf, gapOf, nothing, pointerOf } from './facts.js'
+import { basisOf, gapOf, nothing } from './facts.js'
 import { extentOfBlock, frameOf, isDrawn, linesOf, type Extent, type Frame } from './frame.js'
+import { placeAsk } from './placing.js'
 import type { Found, Quantities, Subject } from './quantity.js'
 
 /**
@@ -52,6 +53,9 @@ function repeatedBy(n: number, subject: Subject): Lettering[] | undefined {
   return pairs?.find((p) => p.grades.length > 0 && p.blocks.some((b) => b.n === n))?.lettering
 }
 
+const isPlaced = ({ lines }: Lettering): boolean =>
+  lines.length > 0 && lines.every(({ baseline, outlines }) => isKnown(baseline) || outlines.length > 0)
+
 /** @param all all raised characters, which a block is taken to repeat where the words do not tell. */
 function positionOf(block: BrailleBlock, n: number, all: () => Text, subject: Subject): Found {
   const frame = frameOf(subject.sign)
@@ -60,13 +64,9 @@ function positionOf(block: BrailleBlock, n: number, all: () => Text, subject: Su
   const own = repeatedBy(n, subject)
   const { lettering, span: text } = own ? textOf(own, frame) : all()
   if (!text) {
-    const at = raisedLettering(subject.sign).find((l) => lettering.includes(l.lettering))
+    const at = raisedLettering(subject.sign).find((l) => lettering.includes(l.lettering) && !isPlaced(l.lettering))
     const unknown = { unknown: 'missing-fact' as const, why: 'the place of the raised text is not given' }
-    const pointer = at ? pointerOf(at.lettering.place, 'lettering', at.n, 'baseline') : '/sign/lettering'
-    return {
-      observations: [],
-      gaps: [gapOf(unknown, block.place, { pointer, ask: 'Where is the baseline of the first line?', unit: 'mm' })],
-    }
+    return { observations: [], gaps: [gapOf(unknown, block.place, at && placeAsk(at.lettering, at.n))] }
   }
   const value = relation(extent, text)
   const unread = lettering.filter((l) => !isKnown(l.text))

@@ -3,7 +3,7 @@ import { TranslationError, type Translator } from '../braille/translator.js'
 import { boxOfPoints, unionOfBoxes, type Box } from '../geometry/box.js'
 import type { Point } from '../geometry/point.js'
 import type { BrailleDescription } from './description.js'
-import type { Facts } from './facts.js'
+import { needed, type Facts } from './facts.js'
 import { declared, isKnown, missing, type BrailleBlock, type BrailleCode, type BrailleLine, type Fact } from './sign.js'
 
 const DEFAULT_CODE: BrailleCode = 'ueb-contracted'
@@ -97,19 +97,24 @@ interface Grid {
 const gridOf = (item: BrailleDescription, facts: Facts): Grid => ({
   origin: facts.point(item.origin),
   diameter: facts.length(item.dotBaseDiameter),
-  dot: facts.length(item.dotSpacing),
+  dot: needed(facts.length(item.dotSpacing), 'dotSpacing'),
   cell: facts.length(item.cellSpacing),
-  line: facts.length(item.lineSpacing),
+  line: needed(facts.length(item.lineSpacing), 'lineSpacing'),
 })
 
 /** Millimetres from the first line to this one; the unknown line spacing when it is needed and not given. */
 const dropOf = (line: number, grid: Grid): Fact<number> =>
   line === 0 ? declared(0) : isKnown(grid.line) ? declared(line * grid.line.value) : grid.line
 
+/** Millimetres from cell to cell; a line of one cell asks for none. */
+const pitchOf = (cells: string, { cell }: Grid): Fact<number> => (cells.length < 2 ? declared(0) : cell)
+
 function dotsOfLine(cells: Fact<string> | undefined, line: number, grid: Grid): Point[] {
-  const { origin, dot, cell } = grid
+  const { origin, dot } = grid
   const drop = dropOf(line, grid)
-  if (!isKnown(cells) || !isKnown(origin) || !isKnown(dot) || !isKnown(cell) || !isKnown(drop)) return []
+  if (!isKnown(cells) || !isKnown(origin) || !isKnown(dot) || !isKnown(drop)) return []
+  const cell = pitchOf(cells.value, grid)
+  if (!isKnown(cell)) return []
   return dotPositions([cells.value], {
     dotSpacing: dot.value,
     cellSpacing: cell.value,

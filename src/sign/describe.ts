@@ -2,7 +2,7 @@ import type { Translator } from '../braille/translator.js'
 import type { Box } from '../geometry/box.js'
 import { describeBraille } from './describe-braille.js'
 import type { LetteringDescription, MeasuredDescription, SignDescription } from './description.js'
-import { Facts } from './facts.js'
+import { Facts, needed } from './facts.js'
 import { toMillimetres, type Unit } from './length.js'
 import { MEASURABLE } from './quantities.js'
 import {
@@ -85,7 +85,7 @@ function describeLettering(item: LetteringDescription, index: number, facts: Fac
   const pointer = `${ROOT}/lettering/${index}`
   const lines = item.lines ?? (item.text === undefined ? [] : [item.text])
   const start = facts.point(item.baseline)
-  const spacing = facts.length(item.baselineSpacing)
+  const spacing = needed(facts.length(item.baselineSpacing), 'baselineSpacing')
   const baselineOf = (line: number): LetteringLine['baseline'] => {
     if (!isKnown(start) || line === 0) return start
     return isKnown(spacing) ? declared({ x: start.value.x, y: start.value.y + line * spacing.value }) : spacing

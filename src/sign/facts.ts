@@ -3,7 +3,10 @@ import type { Point } from '../geometry/point.js'
 import { toColour, type ColourDescription } from './colour.js'
 import type { BoxDescription } from './description.js'
 import { toMillimetres, type Length, type Unit } from './length.js'
-import { declared, missing, type Colour, type Fact } from './sign.js'
+import { declared, isKnown, missing, type Colour, type Fact, type Unknown } from './sign.js'
+
+/** A length that others follow from: when it is not known, they say that it is what is missing. */
+export const needed = <T>(fact: Fact<T>, key: Unknown['key']): Fact<T> => (isKnown(fact) ? fact : { ...fact, key })
 
 /** Turns what a client wrote into facts of the model: lengths in millimetres, what is absent as missing. */
 export class Facts {

@@ -95,6 +95,8 @@ export interface Unknown {
   unknown: WhyUnknown
   /** One sentence for people. */
   why: string
+  /** What is not given, where a place cannot be told without something else than the place itself. */
+  key?: 'baselineSpacing' | 'dotSpacing' | 'lineSpacing'
 }
 
 export type Fact<T> = Known<T> | Unknown
