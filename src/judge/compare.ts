@@ -8,7 +8,7 @@ import type { ResolvedLimit } from './finding.js'
 export const ARITHMETIC_NOISE = 0.001
 
 /** What sums and products of declared values may be off, in millimetres or as a ratio. */
-const FLOATING_NOISE = 1e-9
+export const FLOATING_NOISE = 1e-9
 
 /** Coverage factor of an expanded uncertainty (JCGM 100:2008, 6.3.3). */
 const COVERAGE = 2

@@ -1,5 +1,6 @@
 import type { Observation } from '../measure/measurement.js'
 import type { Limit } from '../standards/standard.js'
+import { ARITHMETIC_NOISE, FLOATING_NOISE } from './compare.js'
 import type { ResolvedLimit } from './finding.js'
 
 /** From limits as printed to limits in millimetres. */
@@ -82,11 +83,18 @@ function heightFor(band: Band, distance: number, unit: Unit): number {
   return band.base[unit] * scale + (beyond / (band.step[unit] * scale)) * band.perStep[unit] * scale
 }
 
-/** The band of a baseline height; the lowest band also holds below its own lower end, where another row fails. */
-function bandAt(bands: Band[], baseline: number, unit: Unit): Band | undefined {
+/** The place in the table of a baseline height's band; the lowest band also holds below its own lower end, where another row fails. */
+function bandAt(bands: Band[], baseline: number, unit: Unit, noise: number): number {
   const scale = unit === 'in' ? MILLIMETRES_PER_INCH : 1
-  const fits = (band: Band) => band.baselineTo === undefined || baseline <= band.baselineTo[unit] * scale
-  return bands.find(fits)
+  return bands.findIndex(({ baselineTo }) => baselineTo === undefined || baseline <= baselineTo[unit] * scale + noise)
+}
+
+/** The bands of all baselines from the lowest to the highest that the characters may stand on; all bands where those are not known. */
+function bandsFor(bands: Band[], context: Observation['context'], unit: Unit): Band[] {
+  const { baselineHeight: from, baselineHeightTo: to = from, baselineDrawn } = context ?? {}
+  if (typeof from !== 'number' || typeof to !== 'number') return bands
+  const noise = baselineDrawn === true ? ARITHMETIC_NOISE : FLOATING_NOISE
+  return bands.slice(bandAt(bands, from, unit, noise), bandAt(bands, to, unit, noise) + 1)
 }
 
 /**
@@ -100,11 +108,8 @@ export function resolveByDistance(
   { context }: Observation,
 ): ResolvedLimit[] {
   const distance = typeof context?.viewingDistance === 'number' ? context.viewingDistance : 0
-  const baseline = context?.baselineHeight
-  const at = (unit: Unit): (Band | undefined)[] =>
-    typeof baseline === 'number' ? [bandAt(limit.bands, baseline, unit)] : limit.bands
-  const inInchesAt = at('in')
-  const inMillimetresAt = at('mm')
+  const inInchesAt = bandsFor(limit.bands, context, 'in')
+  const inMillimetresAt = bandsFor(limit.bands, context, 'mm')
   return inInchesAt.map((band, i) => {
     const mm = inMillimetresAt[i]
     const inches: Ends = band ? { min: heightFor(band, distance, 'in') } : {}

@@ -1,6 +1,6 @@
 import type { Gap } from '../measure/measurement.js'
 import { designatesRoom } from '../measure/meaning.js'
-import { roleOf, saidToBeRaisedOnly } from '../measure/lettering.js'
+import { roleOf, saidToBeRaisedOnly } from '../measure/role.js'
 import { gapOf, INSTALLATION_POINTER, installationPlace } from '../measure/facts.js'
 import { isKnown, SIDES, type Lettering, type Place, type Sign } from '../sign/sign.js'
 import type { Condition, LoadedScope } from './types.js'
@@ -17,7 +17,7 @@ const open = (why: string, place: Place): Met => ({
 })
 
 /** Why the row is not in force for the sign's use; undefined when it is. */
-export function outOfScope({ standard, requirement }: LoadedScope, sign: Sign): string | undefined {
+export function outOfScope({ standard, requirement }: LoadedScope, sign: Pick<Sign, 'use'>): string | undefined {
   const { uses, clause } = requirement.scope
   if (uses.includes(sign.use)) return undefined
   const aside = standard.setAside[sign.use]
@@ -61,6 +61,7 @@ export const conditionMet = (condition: Condition, sign: Sign): Met => CONDITION
 
 /** All of a row's conditions: not met as soon as one is not, open as soon as one is open and none is not met. */
 export function conditionsMet(conditions: Condition[], sign: Sign): Met {
+  if (conditions.length === 0) return MET
   const results = conditions.map((condition) => conditionMet(condition, sign))
   return results.find(({ met }) => met === false) ?? results.find(({ met }) => met === 'open') ?? MET
 }

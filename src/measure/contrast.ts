@@ -1,7 +1,8 @@
 import { isKnown, type Colour, type Fact, type Place } from '../sign/sign.js'
 import { basisOf, gapOf, join, PANEL_POINTER, pointerOf } from './facts.js'
-import { letteringIn, NO_LETTERING, STANDS_IN } from './lettering.js'
+import { letteringIn, NO_LETTERING } from './lettering.js'
 import type { Found, Quantities } from './quantity.js'
+import { STANDS_IN } from './role.js'
 
 /**
  * Contrast of characters with what is behind them.

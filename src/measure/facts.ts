@@ -44,9 +44,9 @@ export function take<T extends number | string | boolean>(fact: Fact<T>, place: 
     : { observations: [], gaps: [gapOf(fact, place, ask)] }
 }
 
-/** Drawn as soon as one of the values is: then the arithmetic of the drawing is in it. */
+/** Drawn as soon as one of the values is, since the arithmetic of the drawing is in it then; else measured as soon as one is. */
 export const basisOf = (...facts: { basis: Basis }[]): Basis =>
-  facts.some((f) => f.basis === 'drawn') ? 'drawn' : 'declared'
+  facts.find((f) => f.basis === 'drawn')?.basis ?? facts.find((f) => f.basis === 'measured')?.basis ?? 'declared'
 
 /**
  * One length as a share of another, with first-order propagation of both standard uncertainties (JCGM 100:2008, 5.1.2).
@@ -64,12 +64,17 @@ export function ratio(above: Known<number>, below: Known<number>, name: string, 
     places: above.places && above.places.length > 0 ? above.places : [place],
     context: { [name]: below.value, length: above.value },
   }
-  if (above.min !== undefined) observation.min = above.min / below.value
-  if (above.max !== undefined) observation.max = above.max / below.value
+  const [low, high] = readings(below)
+  if (above.min !== undefined || high !== below.value) observation.min = (above.min ?? above.value) / high
+  if (above.max !== undefined || low !== below.value) observation.max = (above.max ?? above.value) / low
   if (above.count !== undefined) observation.count = above.count
   if (uncertainty > 0) observation.uncertainty = uncertainty
   return observation
 }
+
+/** The least and the greatest reading of a gauge. What a drawing shows of one length belongs to its typeface, which has one. */
+const readings = ({ basis, value, min, max }: Known<number>): [number, number] =>
+  basis === 'measured' ? [min ?? value, max ?? value] : [value, value]
 
 /** Where a client would add a fact about the n-th thing of a list; a drawn thing is added under the same number. */
 export const pointerOf = (

@@ -136,13 +136,17 @@ function tactile(sign: Sign, pick: (heights: number[]) => number, braille: boole
 const lowest = (heights: number[]) => Math.min(...heights)
 const highest = (heights: number[]) => Math.max(...heights)
 
-/** The height above the floor of a lettering's highest baseline, for limits that hang on it; undefined when not known. */
-export function heightOfBaseline({ sign, scope }: Pick<Subject, 'sign' | 'scope'>, n: number): number | undefined {
+/** A height above the floor. */
+export type Height = Pick<Known<number>, 'value' | 'basis'>
+
+/** The height above the floor of a lettering's highest baseline, for limits that hang on it, or what keeps it from being known. */
+export function heightOfBaseline({ sign, scope }: Pick<Subject, 'sign' | 'scope'>, n: number): Height | Gap[] {
   const only = letteringIn({ sign, scope }).filter((l) => l.n === n)
-  const all = baselines(sign, only, [])
-  const found = extreme(sign, all, highest)
-  const value = found.observations[0]?.value
-  return found.gaps.length === 0 && typeof value === 'number' ? value : undefined
+  const { observations, gaps } = extreme(sign, baselines(sign, only, []), highest)
+  const [observation] = observations
+  return gaps.length === 0 && typeof observation?.value === 'number'
+    ? { value: observation.value, basis: observation.basis }
+    : gaps
 }
 
 function side({ sign }: Subject): Found {

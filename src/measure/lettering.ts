@@ -1,6 +1,8 @@
-import { isKnown, type Fact, type Lettering, type LetteringPart, type Sign } from '../sign/sign.js'
+import { isKnown, type Fact, type Lettering, type LetteringPart, type Sign, type Unknown } from '../sign/sign.js'
+import { nobodys } from './as-measured.js'
 import { gapOf, join, nothing, pointerOf, ratio, take, type Ask } from './facts.js'
 import type { Found, Quantities, Quantity, Scope, Subject } from './quantity.js'
+import { allRaised, roleOf, roleOfAllRaised } from './role.js'
 
 /**
  * Raised and visual characters: the same measurements on different parts.
@@ -15,25 +17,6 @@ export const NO_LETTERING = 'The sign has no characters of this kind.'
 const SERVE_BOTH =
   'The characters serve touch and sight; of what is asked of characters for sight they need only finish and contrast.'
 
-/** Said beside a value of raised characters that are judged for sight too. */
-export const STANDS_IN = 'The sign has no characters for sight of their own; the raised ones are taken to serve both.'
-
-/**
- * The part that a set of characters plays. Raised characters on a sign without any for sight are taken to serve both: the stricter
- * reading where nobody says that another sign carries the rest.
- */
-export const roleOf = (lettering: Lettering, sign: Sign): LetteringPart =>
-  lettering.part === 'raised' && sign.lettering.every(({ part }) => part === 'raised') ? 'both' : lettering.part
-
-/**
- * The first of the characters that a client described as raised on a sign without any for sight: another sign may carry those. In a drawing
- * the word only says what is cut.
- */
-export const saidToBeRaisedOnly = (sign: Sign): Lettering | undefined =>
-  sign.lettering.every(({ part }) => part === 'raised')
-    ? sign.lettering.find(({ place }) => place.pointer !== undefined)
-    : undefined
-
 /** Characters with their number on the sign. */
 export interface Numbered {
   lettering: Lettering
@@ -42,16 +25,17 @@ export interface Numbered {
 
 /** The lettering that a scope looks at, with its number on the sign. A section that is not known is in no list of sections. */
 export function letteringIn({ sign, scope }: Pick<Subject, 'sign' | 'scope'>): Numbered[] {
-  const allRaised = sign.lettering.every(({ part }) => part === 'raised')
+  const raisedPart = allRaised(sign) ? roleOfAllRaised(sign) : 'raised'
   const found: Numbered[] = []
   sign.lettering.forEach((lettering, n) => {
-    if (inParts(lettering, allRaised, scope) && inSections(lettering, scope)) found.push({ lettering, n })
+    if (inParts(lettering, raisedPart, scope) && inSections(lettering, scope)) found.push({ lettering, n })
   })
   return found
 }
 
-const inParts = ({ part }: Lettering, allRaised: boolean, { parts }: Scope): boolean =>
-  !parts || parts.includes(part) || (allRaised && parts.includes('both'))
+/** @param raisedPart the part that raised characters play on the sign. */
+const inParts = ({ part }: Lettering, raisedPart: LetteringPart, { parts }: Scope): boolean =>
+  !parts || parts.includes(part) || (part === 'raised' && parts.includes(raisedPart))
 
 const inSections = ({ section }: Lettering, { sections }: Scope): boolean =>
   !sections || (isKnown(section) && sections.includes(section.value))
@@ -72,12 +56,12 @@ export function noLettering({ sign, scope }: Pick<Subject, 'sign' | 'scope'>): s
 }
 
 export const eachLettering =
-  (measure: (lettering: Lettering, n: number) => Found) =>
+  (measure: (lettering: Lettering, n: number, sign: Sign) => Found) =>
   (subject: Subject): Found => {
     const found = letteringIn(subject)
     if (found.length === 0) return nothing(noLettering(subject))
     return join(
-      found.map(({ lettering, n }) => measure(lettering, n)),
+      found.map(({ lettering, n }) => measure(lettering, n, subject.sign)),
       NO_LETTERING,
     )
   }
@@ -105,6 +89,11 @@ function field(
 const hasPairs = ({ text }: Lettering): boolean =>
   !isKnown(text) || text.value.split(/\s+/u).some((word) => [...word].length > 1)
 
+const NOBODYS: Unknown = {
+  unknown: 'missing-fact',
+  why: 'a length was measured on characters of several sizes, and it is not told on which; measure this share itself',
+}
+
 /** One field of the lettering as a share of another. */
 function share(
   above: 'strokeThickness' | 'characterSpacing' | 'baselineSpacing',
@@ -116,11 +105,13 @@ function share(
     method,
     couldBe: ['lettering'],
     doubt: 'more',
-    take: eachLettering((lettering, n) => {
+    take: eachLettering((lettering, n, sign) => {
       const [top, bottom] = [lettering[above], lettering[below]]
       if (top === undefined || (above === 'baselineSpacing' && lettering.lines.length < 2))
         return nothing('The text has one line.')
       if (above === 'characterSpacing' && !hasPairs(lettering)) return nothing('No word has two characters.')
+      if (nobodys(lettering, above, sign) || nobodys(lettering, below, sign))
+        return { observations: [], gaps: [gapOf(NOBODYS, lettering.place)] }
       if (isKnown(top) && isKnown(bottom))
         return { observations: [ratio(top, bottom, below, lettering.place)], gaps: [] }
       const asked = [

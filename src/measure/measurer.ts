@@ -1,5 +1,6 @@
 import type { Translator } from '../braille/translator.js'
 import type { MeasuredQuantity, Sign, Unread } from '../sign/sign.js'
+import { asMeasured, mean, standardUncertainty } from './as-measured.js'
 import { BORDER } from './border.js'
 import { BRAILLE } from './braille.js'
 import { BRAILLE_READING } from './braille-reading.js'
@@ -38,22 +39,24 @@ export const QUANTITIES: Quantities = {
 export type Measure = (quantity: string, scope: Scope) => Measurement
 
 /**
- * Measures one sign, each quantity once. A value taken with an instrument replaces what was declared or drawn; a part of the
+ * Measures one sign, each quantity once for each scope object. A value taken with an instrument replaces what was declared or drawn; a part of the
  * sign that was not understood leaves open what it could change.
  * @throws {RangeError} for a quantity that nobody defined: a fault of a table, not of the sign.
  */
-export function measurer(sign: Sign, translator: Translator): Measure {
-  const taken = new Map<string, Measurement>()
+export function measurer(given: Sign, translator: Translator): Measure {
+  const sign = asMeasured(given)
+  const taken = new Map<Scope, Map<string, Measurement>>()
   let found: { pairs: Pairs } | undefined
   const pairs = (): Pairs => (found ??= { pairs: tryPair(sign, translator) }).pairs
   return (name, scope) => {
-    const key = `${name} ${scope.parts?.join() ?? ''} ${scope.sections?.join() ?? ''}`
-    const before = taken.get(key)
+    const inScope = taken.get(scope) ?? new Map<string, Measurement>()
+    taken.set(scope, inScope)
+    const before = inScope.get(name)
     if (before) return before
     const quantity = Object.hasOwn(QUANTITIES, name) ? QUANTITIES[name] : undefined
     if (!quantity) throw new RangeError(`the quantity ${name} is not defined`)
     const measurement = take(name, quantity, { sign, translator, scope, pairs })
-    taken.set(key, measurement)
+    inScope.set(name, measurement)
     return measurement
   }
 }
@@ -61,22 +64,25 @@ export function measurer(sign: Sign, translator: Translator): Measure {
 function take(name: string, quantity: Quantity, subject: Subject): Measurement {
   const { sign } = subject
   const { unit, method } = quantity
-  const instrument = sign.measured.filter((m) => m.quantity === name && m.values.length > 0).map(observed)
-  if (instrument.length > 0) return { quantity: name, unit, method, observations: instrument, gaps: [] }
-  const found = quantity.take(subject)
-  return { quantity: name, unit, method, ...withUnread(found, quantity, sign.unread) }
+  const found = withUnread(quantity.take(subject), quantity, sign.unread)
+  const readings = sign.measured.filter((m) => m.quantity === name && m.values.length > 0)
+  // A reading settles what the sign has; it puts nothing on a sign that has nothing to measure it on.
+  if (readings.length === 0 || found.observations.length + found.gaps.length === 0)
+    return { quantity: name, unit, method, ...found }
+  const beside = quantity.beside?.(subject)
+  const observations = readings.map((reading) => ({ ...observed(reading), ...beside }))
+  return { quantity: name, unit, method, observations, gaps: [] }
 }
 
-/** Coverage factor of the expanded uncertainty that clients state (JCGM 100:2008, 6.3.3). */
-const COVERAGE = 2
-
-function observed({ values, expandedUncertainty, instrument, place }: MeasuredQuantity): Observation {
+function observed(reading: MeasuredQuantity): Observation {
+  const { values, instrument, place } = reading
+  const uncertainty = standardUncertainty(reading)
   return {
-    value: values.reduce((sum, value) => sum + value, 0) / values.length,
+    value: mean(values),
     min: Math.min(...values),
     max: Math.max(...values),
     count: values.length,
-    ...(expandedUncertainty !== undefined && { uncertainty: expandedUncertainty / COVERAGE }),
+    ...(uncertainty !== undefined && { uncertainty }),
     basis: 'measured',
     ...(instrument !== undefined && { instrument }),
     places: [place],
@@ -85,6 +91,7 @@ function observed({ values, expandedUncertainty, instrument, place }: MeasuredQu
 
 /** What the unread parts of a sign leave open. */
 function withUnread(found: Found, { couldBe, doubt }: Quantity, unread: Unread[]): Found {
+  if (unread.length === 0) return found
   const hiding = unread.filter((part) => part.couldBe.some((kind) => couldBe.includes(kind)))
   if (hiding.length === 0) return found
   const gaps = hiding.map(({ place, why }) => ({ reason: 'unreadable' as const, why, places: [place] }))

@@ -38,6 +38,8 @@ export interface Quantity {
    */
   doubt: 'more' | 'no' | 'either'
   take: (subject: Subject) => Found
+  /** What a reading of a gauge is judged with, when its limit hangs on the rest of the sign. */
+  beside?: (subject: Subject) => Pick<Observation, 'context' | 'remark'>
 }
 
 export type Quantities = Record<string, Quantity>

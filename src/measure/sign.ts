@@ -1,6 +1,6 @@
 import { isKnown, type Lettering, type Place, type Sign } from '../sign/sign.js'
 import { INSTALLATION_POINTER, installationPlace, nothing, take } from './facts.js'
-import { roleOf, saidToBeRaisedOnly, STANDS_IN } from './lettering.js'
+import { roleOf, saidToBeRaisedOnly, STANDS_IN } from './role.js'
 import type { Gap } from './measurement.js'
 import type { Found, Quantities, Quantity, Subject } from './quantity.js'
 

@@ -1,8 +1,9 @@
 import { isKnown } from '../sign/sign.js'
 import { pointerOf, take } from './facts.js'
-import { heightOfBaseline } from './installation.js'
-import { eachLettering, HEIGHT_METHOD, QUESTIONS } from './lettering.js'
-import type { Quantities } from './quantity.js'
+import { heightOfBaseline, type Height } from './installation.js'
+import { eachLettering, HEIGHT_METHOD, letteringIn, QUESTIONS } from './lettering.js'
+import type { Gap, Observation } from './measurement.js'
+import type { Quantities, Subject } from './quantity.js'
 
 /**
  * The height of characters for sight, with what its limit hangs on: the height of the baseline above the floor and the distance to what
@@ -12,6 +13,27 @@ import type { Quantities } from './quantity.js'
 
 const NOTHING_IN_THE_WAY =
   'No viewing distance is given; the first distance row of the table is taken, as when nothing stops a reader coming near.'
+
+const isHeight = (baseline: Height | Gap[]): baseline is Height => !Array.isArray(baseline)
+
+type Beside = Pick<Observation, 'context' | 'limitGaps' | 'remark'>
+
+/** @param baselines those that the characters may stand on, or what keeps one from being known; then none is. */
+function besideHeights(baselines: (Height | Gap[])[], { sign }: Subject): Beside {
+  const { viewingDistance } = sign.installation
+  const known = baselines.filter(isHeight)
+  const limitGaps = baselines.flatMap((baseline) => (isHeight(baseline) ? [] : baseline))
+  const heights = known.map(({ value }) => value)
+  const context = {
+    ...(known.length === baselines.length && {
+      baselineHeight: Math.min(...heights),
+      baselineHeightTo: Math.max(...heights),
+      baselineDrawn: known.some(({ basis }) => basis === 'drawn'),
+    }),
+    ...(isKnown(viewingDistance) && { viewingDistance: viewingDistance.value }),
+  }
+  return { context, limitGaps, ...(!isKnown(viewingDistance) && { remark: NOTHING_IN_THE_WAY }) }
+}
 
 export const VISUAL_HEIGHT: Quantities = {
   'visual.characterHeight': {
@@ -24,14 +46,13 @@ export const VISUAL_HEIGHT: Quantities = {
         const { place, characterHeight } = lettering
         const pointer = pointerOf(place, 'lettering', n, 'characterHeight')
         const found = take(characterHeight, place, { pointer, ask: QUESTIONS.characterHeight, unit: 'mm' })
-        const baselineHeight = heightOfBaseline(subject, n)
-        const { viewingDistance } = subject.sign.installation
-        const context = {
-          ...(baselineHeight !== undefined && { baselineHeight }),
-          ...(isKnown(viewingDistance) && { viewingDistance: viewingDistance.value }),
-        }
-        const remark = isKnown(viewingDistance) ? {} : { remark: NOTHING_IN_THE_WAY }
-        return { ...found, observations: found.observations.map((o) => ({ ...o, context, ...remark })) }
+        const beside = besideHeights([heightOfBaseline(subject, n)], subject)
+        return { ...found, observations: found.observations.map((o) => ({ ...o, ...beside })) }
       })(subject),
+    beside: (subject) =>
+      besideHeights(
+        letteringIn(subject).map(({ n }) => heightOfBaseline(subject, n)),
+        subject,
+      ),
   },
 }

@@ -42,6 +42,10 @@ export const USES = [
 ] as const
 export type Use = (typeof USES)[number]
 
+/** Signs that no clause asks to be read by touch (2010 ADA Standards 216.3 and 216.5 to 216.12). */
+const FOR_SIGHT_ONLY: readonly Use[] = ['directional', 'informational', 'parking', 'symbol-of-accessibility']
+export const asksForTouch = (use: Use): boolean => !FOR_SIGHT_ONLY.includes(use)
+
 export const PARTS = ['raised', 'visual', 'both'] as const
 /** `raised`: read by touch; `visual`: read by sight; `both`: one set of characters for both. */
 export type LetteringPart = (typeof PARTS)[number]
@@ -71,8 +75,8 @@ export type Swing = (typeof SWINGS)[number]
 export type Approach = (typeof APPROACHES)[number]
 export type BrailleCode = (typeof BRAILLE_CODES)[number]
 
-/** Where a value comes from: said by the client, or taken from the drawing's geometry. */
-export type Basis = 'declared' | 'drawn'
+/** Where a value comes from: said by the client, taken from the drawing's geometry, or read off a gauge. */
+export type Basis = 'declared' | 'drawn' | 'measured'
 
 export interface Known<T> {
   value: T

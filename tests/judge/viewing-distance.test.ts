@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest'
+import { declared } from '../../src/sign/sign.js'
 import { PUMP_ROOM, signOf, TWO_SETS } from '../measure/signs.js'
 import { PER_FOOT, TABLE_703_5_5 } from '../standards/ada-figures.js'
 import { judgementOf } from './verdicts.js'
@@ -45,6 +46,21 @@ describe('character height by viewing distance', () => {
     const judgement = judgementOf(signAt(5 / 8, 60), '703.5.5/character-height')
     expect(judgement.verdict).toBe('pass')
     expect(judgement.decisive[0]?.remark).toContain('No viewing distance is given')
+  })
+
+  // Table 703.5.5 prints "70 inches (1780 mm) or less": 70 inches themselves are in the first row
+  test('a baseline at the printed end of a row is in that row, also when its height is a sum', () => {
+    const sum = signOf(PUMP_ROOM, {
+      use: 'informational',
+      braille: [],
+      lettering: VISUAL,
+      'lettering.0.characterHeight': (5 / 8) * INCH,
+      'lettering.0.baseline': { x: 20, y: 49.9 },
+      'installation.panelBottomHeight': 70 * INCH - (150 - 49.9) + 1e-12,
+    })
+    expect(judgementOf(sum, '703.5.5/character-height').verdict).toBe('pass')
+    const above = { ...sum.installation, panelBottomHeight: declared(70 * INCH - (150 - 49.9) + 0.01) }
+    expect(judgementOf({ ...sum, installation: above }, '703.5.5/character-height').verdict).toBe('fail')
   })
 
   test('with no height above the floor, it is decided when every band says the same', () => {
