@@ -6,7 +6,7 @@ export const LIMITS = {
   /** Size of the file. */
   bytes: 5_000_000,
   /** Elements in the file. */
-  elements: 50_000,
+  elements: 25_000,
   /** Elements inside one another, in the file. */
   depth: 256,
   attributesPerElement: 256,
@@ -19,7 +19,7 @@ export const LIMITS = {
   /** References to other elements, as often as they are followed. */
   references: 20_000,
   /** Elements that are visited to be painted, as often as references lead to them. */
-  rendered: 250_000,
+  rendered: 100_000,
   /** Lines and curves of all painted shapes. */
   pathSegments: 500_000,
   /** Dashes of all dashed strokes. */

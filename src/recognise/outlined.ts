@@ -55,6 +55,8 @@ const SPECK = 0.05
 
 export function readOutlines(pieces: readonly Piece[], expectation: Expectation): OutlinedSets {
   const readable = pieces.filter(isReadable)
+  if (readable.reduce((n, { outline }) => n + outline.length, 0) > MOST_CORNERS_IN_ALL)
+    return { sets: [], others: [...pieces], mirrored: false, settledByBraille: false, limitReached: true }
   const attempts: Attempt[] = []
   for (const mirrored of [expectation.mirrored, !expectation.mirrored]) {
     const attempt = readOnce(readable, expectation, mirrored)
@@ -74,6 +76,8 @@ interface Attempt {
 
 /** Corners of one outline, curves flattened, that are looked at: a traced letter has some hundreds. */
 const MOST_CORNERS = 5000
+/** Corners of all outlines together: more are no lettering of a sign. */
+const MOST_CORNERS_IN_ALL = 150_000
 
 /** A contour that bounds an area; lines that end somewhere do not. */
 const isReadable = ({ contour, shape, outline }: Piece): boolean =>
