@@ -51,14 +51,27 @@ function settleKind(word: readonly Decision[], line: readonly Decision[]): Decis
   return word.map((d) => only(d, kind))
 }
 
-/** A small ring in a word without small letters may be a figure of the old style; the degree sign follows a figure. */
+/**
+ * How wide a ring is tells O from 0 in most faces, not in all: where that speaks against what stands next to it, it stays
+ * open. A small ring in a word without small letters may be a figure of the old style.
+ */
 function settleRound(decision: Decision, word: readonly Decision[], i: number): Decision {
   const around = others(word, i)
-  if (decision.readings.length === 1 && decision.readings[0] === 'o' && word.length > 1 && !around.some(isSmall))
-    return { ...decision, readings: ['o', '0'], shares: [...decision.shares, ...decision.shares] }
-  if (decision.readings.length > 1 && around.some(isLetter) && !around.some(isDigit)) return only(decision, isLetter)
+  const { readings } = decision
+  if (readings.length > 1) return around.some(isLetter) && !around.some(isDigit) ? only(decision, isLetter) : decision
+  const beside = settled([word[i - 1], word[i + 1]].filter((d) => d !== undefined))
+  const [letters, digits] = [beside.some(isLetter), beside.some(isDigit)]
+  if (readings[0] === 'O' && digits) return alsoRead(decision, '0')
+  if (readings[0] === '0' && letters && !digits) return alsoRead(decision, 'O')
+  if (readings[0] === 'o' && word.length > 1 && !around.some(isSmall)) return alsoRead(decision, '0')
   return decision
 }
+
+const alsoRead = (decision: Decision, reading: string): Decision => ({
+  ...decision,
+  readings: [...decision.readings, reading],
+  shares: [...decision.shares, NO_RIVAL],
+})
 
 function settleUpright(decision: Decision, word: readonly Decision[], i: number, line: readonly Decision[]): Decision {
   const around = others(word, i)

@@ -10,9 +10,11 @@ export interface Decision {
   /** How likely each of these is by its shape and place. */
   shares: number[]
   confidence: number
+  /** From the most similar reference of the likeliest reading, in the usual scatter along an axis; Infinity without one. */
+  distance: number
 }
 
-const NOTHING = { readings: [], shares: [] }
+export const UNRECOGNISED: Decision = { readings: [], shares: [], confidence: 0, distance: Infinity }
 
 /** Below this nothing is said. */
 export const CONFIDENT = 0.99
@@ -38,14 +40,15 @@ export function decide(fits: readonly FittedLine[]): Decision[] {
     const likely = weighed(options)
     const first = likely.at(0)
     const sure = likely.reduce((sum, l) => sum + l.share, 0) >= CONFIDENT
-    if (!first || !sure || first.option.distance > MOST_UNLIKE) return { ...NOTHING, confidence: first?.share ?? 0 }
+    if (!first || !sure || first.option.distance > MOST_UNLIKE)
+      return { ...UNRECOGNISED, confidence: first?.share ?? 0 }
     const found = likely.filter((l) => l.share > NO_RIVAL).map((l) => ({ reading: l.option.label, share: l.share }))
     for (const fit of rivals) {
       const rival = fit.options[i].at(0)?.label
       if (rival !== undefined && !found.some((f) => f.reading === rival))
         found.push({ reading: rival, share: first.share * Math.exp((best.cost - fit.cost) / 2) })
     }
-    return { ...withoutSynonyms(found), confidence: first.share }
+    return { ...withoutSynonyms(found), confidence: first.share, distance: first.option.distance }
   })
 }
 

@@ -29,7 +29,7 @@ interface Heap {
 }
 
 /** Ways in which the lettering may lie, the likeliest first. @param hint direction in degrees, when something else tells it */
-export function liesOf(outlines: readonly LetterOutline[], hint: number | undefined): Lie[] {
+export function liesOf(outlines: readonly LetterOutline[], hint: number | undefined, mirrored: boolean): Lie[] {
   const heaps = heapsOf(outlines)
   const rotations: number[] = []
   const add = (rotation: number) => {
@@ -40,7 +40,10 @@ export function liesOf(outlines: readonly LetterOutline[], hint: number | undefi
   if (hint !== undefined) add(hint)
   for (const rotation of [0, 90, 270, 180]) add(rotation)
   for (const { angle } of heaps.slice(0, MOST_PEAKS)) for (const turn of [0, 180]) add(angle + turn)
-  return rotations.flatMap((rotation) => slantsOf(heaps, rotation).map((slant) => ({ rotation, slant })))
+  // Seen from the other side, stems lean the other way.
+  return rotations.flatMap((rotation) =>
+    slantsOf(heaps, rotation).map((slant) => ({ rotation, slant: mirrored ? -slant : slant, mirrored })),
+  )
 }
 
 /** Degrees from 0 to 360; what rounding makes of nearly 360 is 0. */

@@ -1,8 +1,9 @@
 import type { Box } from '../../geometry/box.js'
+import { medianOf } from '../../geometry/fit.js'
 import type { Blob } from './blobs.js'
 import { isDigit, isLetter } from './characters.js'
 import { settleByExpected, settleByWord } from './context.js'
-import { decide, isOpen, type Decision } from './decide.js'
+import { decide, isOpen, UNRECOGNISED, type Decision } from './decide.js'
 import type { ReadCharacter, ReadLine } from './read.js'
 import type { ReadRow } from './readrow.js'
 import { viewBack, type Lie, type Part } from './rows.js'
@@ -15,6 +16,10 @@ import { spacesIn, type Spacing } from './words.js'
 const MOST_HEIGHT = 1.6
 /** Rows are of one size when their capitals differ by no more than this share. */
 const ONE_SIZE = 0.03
+
+/** Fewer characters than this have no company that would make them letters: they must look the more like some. */
+const COMPANY = 3
+const MOST_UNLIKE_ALONE = 6
 
 interface Sized {
   parts: Part[]
@@ -29,11 +34,12 @@ export function linesOf(
   lie: Lie,
   expected: readonly string[],
 ): ReadLine[] {
+  const alone = rows.reduce((n, r) => n + r.parts.length, 0) < COMPANY
   const sized = sizedByOthers(rows).flatMap(({ parts, fits, decisions }): Sized[] => {
     const scale = fits.at(0)?.scale
     if (!scale) return []
     const kept = parts.map((_, i) => i).filter((i) => parts[i].box.height <= MOST_HEIGHT * scale.height)
-    const own = kept.map((i) => decisions[i])
+    const own = kept.map((i) => (alone && decisions[i].distance > MOST_UNLIKE_ALONE ? UNRECOGNISED : decisions[i]))
     if (!own.some((d) => d.readings.some((r) => isLetter(r) || isDigit(r)))) return []
     return [{ parts: kept.map((i) => parts[i]), decisions: own, capital: scale.height, baseline: scale.baseline }]
   })
@@ -104,8 +110,19 @@ function lineOf(
     characters,
     spacing,
     capital,
-    baseline,
-    start: viewBack(lie)({ x: parts[0].box.x, y: baseline }),
+    baseline: drawnBaseline(characters) ?? baseline,
+    start: viewBack(lie)({ x: parts[0].box.x, y: drawnBaseline(characters) ?? baseline }),
     outlines: characters.flatMap((c) => c.outlines),
   }
+}
+
+/** Characters whose feet stand flat on the baseline in ordinary faces. */
+const FLAT_FEET = 'AEFHIKLMNPRTXYZfhiklmnrxz1247'
+
+/** Where the flat feet of the characters stand; undefined when none has any. */
+function drawnBaseline(characters: readonly ReadCharacter[]): number | undefined {
+  const feet = characters
+    .filter((c) => c.readings.length === 1 && FLAT_FEET.includes(c.readings[0]))
+    .map((c) => c.part.box.y + c.part.box.height)
+  return feet.length > 0 ? medianOf(feet) : undefined
 }

@@ -41,60 +41,80 @@ export interface ReadCharacter extends Decision {
 export interface ReadLettersOptions {
   /** Reading direction in degrees clockwise as seen, when something else on the sign tells it. */
   rotation?: number
+  /** Whether the sign is drawn for reading from the other side, as its braille tells. */
+  mirrored?: boolean
   /** Words that the sign says elsewhere; they only settle what shapes cannot (O and 0, I and l). */
   expected?: readonly string[]
 }
 
 /** More outlines than this are no lettering of a sign. */
 export const MOST_OUTLINES = 2000
-/** A direction in which this share of all characters is read needs no comparison with others. */
-const NEARLY_ALL = 0.85
+/** A direction in which the characters look so much like some needs no comparison with others. */
+const GOOD = 0.85
+/** The distance from the nearest reference at which a character counts half. */
+const HALF_AS_GOOD = 12
 
 /**
  * Reads outlined letters: A–Z, a–z, 0–9 and common punctuation, in any direction, upright or slanted.
  * @param outlines closed contours, in millimetres
  */
 export function readLetters(outlines: readonly LetterOutline[], options: ReadLettersOptions = {}): LetteringReading {
+  const { rotation, mirrored = false, expected = [] } = options
   const all = outlines.map((_, i) => i)
-  const nothing = { lie: { rotation: options.rotation ?? 0, slant: 0 }, lines: [], others: all, limitReached: false }
+  const nothing = { lie: { rotation: rotation ?? 0, slant: 0, mirrored }, lines: [], others: all, limitReached: false }
   if (outlines.length > MOST_OUTLINES) return { ...nothing, limitReached: true }
   const blobs = blobsOf(outlines)
   if (blobs.length === 0) return nothing
   let best: Attempt | undefined
-  for (const lie of liesOf(outlines, options.rotation)) {
+  for (const lie of liesOf(outlines, rotation, mirrored)) {
     const attempt = readAlong(blobs, lie)
     if (!best || attempt.quality > best.quality + preference(best.lie, lie)) best = attempt
-    if (best.quality >= NEARLY_ALL) break
+    if (best.quality >= GOOD) break
   }
-  return best ? finished(best, blobs, all, options.expected ?? []) : nothing
+  if (!best) return nothing
+  const lines = linesOf(best.rows, blobs, best.lie, expected)
+  const used = new Set(lines.flatMap((line) => line.outlines))
+  const doubt = doubtOf(best, blobs, rotation)
+  return {
+    lie: best.lie,
+    lines: doubt ? lines.map((line) => ({ ...line, text: { unknown: 'unreadable', why: doubt } })) : lines,
+    others: all.filter((i) => !used.has(i)),
+    limitReached: false,
+  }
 }
 
-/** Another direction is believed only when it reads so much more; another slant, when it reads more at all. Shares of the characters. */
-const CLEARLY_MORE = 0.2
+/** Why the direction or the side is in doubt, if it is: neither was told nor is the drawing's own, and another reads as well. */
+function doubtOf({ lie, quality }: Attempt, blobs: readonly Blob[], hint: number | undefined): string | undefined {
+  const turn = Math.abs(((lie.rotation - (hint ?? 0) + 540) % 360) - 180)
+  const qualityOf = (other: Partial<Lie>) => readAlong(blobs, { ...lie, ...other }).quality
+  if (turn > QUARTER / 2 && qualityOf({ rotation: (lie.rotation + 2 * QUARTER) % 360 }) > quality - CLEARLY_MORE)
+    return 'the characters can be read either way up'
+  const behind = { rotation: (lie.rotation + 2 * QUARTER) % 360, slant: -lie.slant, mirrored: !lie.mirrored }
+  if (hint === undefined && quality < BEYOND_DOUBT && qualityOf(behind) > quality + BETTER)
+    return 'the characters read better from the other side'
+  return undefined
+}
+
+/** Characters that look so much like some are not mirrored ones; a little better is better when all else is equal. */
+const BEYOND_DOUBT = 0.97
+const BETTER = 0.02
+const QUARTER = 90
+
+/** Another direction is believed only when it reads so much better; another slant, when it reads better at all. */
+const CLEARLY_MORE = 0.12
 
 const preference = (before: Lie, after: Lie): number => (before.rotation === after.rotation ? 0 : CLEARLY_MORE)
 
 interface Attempt {
   lie: Lie
   rows: ReadRow[]
-  /** The share of characters that look like some. */
+  /** How much the characters look like some on average: one for exactly like a reference, none for unrecognised. */
   quality: number
 }
 
 function readAlong(blobs: readonly Blob[], lie: Lie): Attempt {
   const rows = rowsOf(blobs, lie).map(readRow)
   const decisions = rows.flatMap((r) => r.decisions)
-  const sure = decisions.filter((d) => d.readings.length > 0).length
-  return { lie, rows, quality: sure / decisions.length }
-}
-
-function finished(
-  { lie, rows }: Attempt,
-  blobs: readonly Blob[],
-  all: number[],
-  expected: readonly string[],
-): LetteringReading {
-  const lines = linesOf(rows, blobs, lie, expected)
-  const used = new Set(lines.flatMap((line) => line.outlines))
-  return { lie, lines, others: all.filter((i) => !used.has(i)), limitReached: false }
+  const likeness = decisions.reduce((sum, d) => sum + 1 / (1 + (d.distance / HALF_AS_GOOD) ** 2), 0)
+  return { lie, rows, quality: likeness / Math.max(decisions.length, 1) }
 }

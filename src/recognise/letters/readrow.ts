@@ -1,4 +1,4 @@
-import { decide, type Decision } from './decide.js'
+import { decide, UNRECOGNISED, type Decision } from './decide.js'
 import { fitLine, type FittedLine } from './fit.js'
 import { lookAt, type Look } from './look.js'
 import { joined, type Part, type Row } from './rows.js'
@@ -25,7 +25,7 @@ export function readRow(row: Row): ReadRow {
 
 function decided(seen: readonly Seen[]): ReadRow {
   const fits = fitLine(seen.map((s) => s.look))
-  const decisions = fits.length > 0 ? decide(fits) : seen.map(() => ({ readings: [], shares: [], confidence: 0 }))
+  const decisions = fits.length > 0 ? decide(fits) : seen.map(() => UNRECOGNISED)
   return { parts: seen.map((s) => s.part), fits, decisions }
 }
 

@@ -8,6 +8,8 @@ export interface Lie {
   /** Clockwise as seen, from the drawing's x axis to the reading direction. */
   rotation: number
   slant: number
+  /** Drawn for reading from the other side. */
+  mirrored: boolean
 }
 
 /** Ink as seen by the reader: x along the baseline, y down, stems upright. Millimetres along and across the baseline. */
@@ -38,22 +40,24 @@ const OVER = 0.6
 const radians = (degrees: number) => (degrees * Math.PI) / 180
 
 /** From the drawing to the reader's view. */
-export function viewOf({ rotation, slant }: Lie): (p: Point) => Point {
+export function viewOf({ rotation, slant, mirrored }: Lie): (p: Point) => Point {
   const [cos, sin] = [Math.cos(radians(rotation)), Math.sin(radians(rotation))]
   const lean = Math.tan(radians(slant))
+  const side = mirrored ? -1 : 1
   return ({ x, y }) => {
-    const down = y * cos - x * sin
+    const down = side * (y * cos - x * sin)
     return { x: x * cos + y * sin + down * lean, y: down }
   }
 }
 
 /** From the reader's view back to the drawing. */
-export function viewBack({ rotation, slant }: Lie): (p: Point) => Point {
+export function viewBack({ rotation, slant, mirrored }: Lie): (p: Point) => Point {
   const [cos, sin] = [Math.cos(radians(rotation)), Math.sin(radians(rotation))]
   const lean = Math.tan(radians(slant))
+  const side = mirrored ? -1 : 1
   return ({ x, y }) => {
-    const along = x - y * lean
-    return { x: along * cos - y * sin, y: along * sin + y * cos }
+    const [along, across] = [x - y * lean, side * y]
+    return { x: along * cos - across * sin, y: along * sin + across * cos }
   }
 }
 
