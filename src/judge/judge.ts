@@ -2,73 +2,42 @@ import type { Measure } from '../measure/measurer.js'
 import type { Gap, Measurement, Observation } from '../measure/measurement.js'
 import type { Sign } from '../sign/sign.js'
 import type { LoadedStandard } from '../standards/catalogue.js'
-import type { Limit, Requirement } from '../standards/standard.js'
-import { conditionMet, conditionsMet, outOfScope, type Met } from './scope.js'
-import type { Judgement, Reason, ResolvedLimit, Verdict } from './finding.js'
-import { resolve } from './limits.js'
+import type { Requirement } from '../standards/standard.js'
+import { exemption, limitsFor, openException, type Limits } from './exceptions.js'
+import { notApplicable, rowsFor, type Row } from './rows.js'
+import { conditionsMet, type Met } from './scope.js'
+import type { Judgement, Reason, Verdict } from './finding.js'
 import type { JudgeOptions } from './types.js'
 import { weigh, type Weighed } from './weigh.js'
 
 /** Every row of a standard judged on one sign, in the order of the table. */
 export function judge(standard: LoadedStandard, sign: Sign, measure: Measure, options: JudgeOptions): Judgement[] {
-  return standard.requirements.map((requirement) => judgeRow(standard, requirement, sign, measure, options))
+  return rowsFor(standard, sign.use).map((row) => row.outOfScope ?? judgeRow(row, sign, measure, options))
 }
 
-function judgeRow(
-  standard: LoadedStandard,
-  requirement: Requirement,
-  sign: Sign,
-  measure: Measure,
-  options: JudgeOptions,
-): Judgement {
-  const printed = resolve(requirement.limit, requirement.clause, standard.firstUnit)
-  const because = outOfScope({ standard, requirement }, sign)
-  if (because !== undefined) return notApplicable(requirement, printed, because)
+function judgeRow(row: Row, sign: Sign, measure: Measure, options: JudgeOptions): Judgement {
+  const { requirement, limit } = row
   const met = conditionsMet(requirement.scope.when, sign)
-  if (met.met === false) return notApplicable(requirement, printed, met.because)
-  const { parts, sections } = requirement.scope
-  const measurement = measure(requirement.quantity, { ...(parts && { parts }), ...(sections && { sections }) })
+  if (met.met === false) return notApplicable(requirement, limit, met.because)
+  const measurement = measure(requirement.quantity, row.scope)
   if (measurement.observations.length + measurement.gaps.length === 0)
-    return notApplicable(requirement, printed, measurement.nothing ?? 'The sign has nothing to measure this on.')
-  return withCondition(withExceptions(standard, requirement, sign, measurement, options), met)
+    return notApplicable(requirement, limit, measurement.nothing ?? 'The sign has nothing to measure this on.')
+  return withCondition(withExceptions(row, sign, measurement, options), met)
 }
 
-function notApplicable(requirement: Requirement, limit: ResolvedLimit, because: string): Judgement {
-  return {
-    requirement,
-    verdict: 'not-applicable',
-    reason: null,
-    because,
-    limit,
-    decisive: [],
-    gaps: [],
-    margin: null,
-    unitSplit: null,
-  }
-}
-
-/** The limit in force. Exceptions only ever relax: what passes without one passes. */
-function withExceptions(
-  standard: LoadedStandard,
-  requirement: Requirement,
-  sign: Sign,
-  measurement: Measurement,
-  options: JudgeOptions,
-): Judgement {
-  const against = (limit: Limit, clause: string): Judgement =>
-    conclude(requirement, measurement, weigh(measurement, limit, clause, standard.firstUnit, options))
-  let judgement = against(requirement.limit, requirement.clause)
-  for (const exception of requirement.exceptions) {
-    const met = conditionMet(exception.when, sign)
-    if (met.met === false) continue
-    if (met.met === true && exception.exempt) return notApplicable(requirement, judgement.limit, exception.text)
-    if (!exception.limit && !exception.exempt) continue
-    if (met.met === true && exception.limit) return against(exception.limit, exception.clause)
-    if (judgement.verdict !== 'fail' || met.met !== 'open') continue
-    const relaxed = exception.limit && against(exception.limit, exception.clause).verdict
-    if (relaxed !== 'fail') judgement = leftOpen(judgement, met.gap)
-  }
-  return judgement
+/** With the limits that exceptions leave in force; where one may hold, what fails without it and not with it is open. */
+function withExceptions(row: Row, sign: Sign, measurement: Measurement, options: JudgeOptions): Judgement {
+  const { standard, requirement } = row
+  const against = (limits: Limits): Judgement =>
+    conclude(requirement, measurement, weigh(measurement, limits, standard.firstUnit, options))
+  if (requirement.exceptions.length === 0) return against(() => requirement)
+  const exempt = exemption(requirement, sign)
+  if (exempt) return notApplicable(requirement, row.limit, exempt.text)
+  const judgement = against(limitsFor(requirement, sign, { whenOpen: false }))
+  const open = judgement.verdict === 'fail' ? openException(requirement, sign, judgement.decisive) : undefined
+  if (!open) return judgement
+  const relaxed = open.exempt || against(limitsFor(requirement, sign, { whenOpen: true })).verdict !== 'fail'
+  return relaxed ? leftOpen(judgement, open.gap) : judgement
 }
 
 /** A row that may not be in force: what passes passes, what fails is open. */
@@ -88,11 +57,9 @@ const REASONS: Reason[] = ['missing-fact', 'unreadable', 'limit-reached', 'withi
 
 /** A fail beats what is open, what is open beats a pass. */
 function conclude(requirement: Requirement, measurement: Measurement, weighed: Weighed): Judgement {
-  const gaps = [...measurement.gaps, ...weighed.gaps]
-  const reasons: Reason[] = [
-    ...gaps.map((gap) => gap.reason),
-    ...(weighed.within ? (['within-uncertainty'] as const) : []),
-  ]
+  const gaps = weighed.gaps.length > 0 ? [...measurement.gaps, ...weighed.gaps] : measurement.gaps
+  const reasons: Reason[] = gaps.map((gap) => gap.reason)
+  if (weighed.within) reasons.push('within-uncertainty')
   const verdict: Verdict = weighed.failed.length > 0 ? 'fail' : reasons.length > 0 ? 'undetermined' : 'pass'
   return {
     requirement,

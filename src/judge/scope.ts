@@ -27,7 +27,7 @@ export function outOfScope({ standard, requirement }: LoadedScope, sign: Pick<Si
 }
 
 /** One function per condition that a row or an exception may name. */
-const CONDITIONS: Record<Condition, (sign: Sign) => Met> = {
+const CONDITIONS: Record<Condition, (sign: Sign, n?: number) => Met> = {
   'separate-visual-set': separateVisualSet,
   'visual-set-elsewhere': visualSetElsewhere,
   'dual-use-characters': (sign) =>
@@ -57,7 +57,8 @@ const CONDITIONS: Record<Condition, (sign: Sign) => Met> = {
       : not('The sign is not at a station.'),
 }
 
-export const conditionMet = (condition: Condition, sign: Sign): Met => CONDITIONS[condition](sign)
+/** @param n number of the lettering that is asked about; absent: all that the sign has. */
+export const conditionMet = (condition: Condition, sign: Sign, n?: number): Met => CONDITIONS[condition](sign, n)
 
 /** All of a row's conditions: not met as soon as one is not, open as soon as one is open and none is not met. */
 export function conditionsMet(conditions: Condition[], sign: Sign): Met {
@@ -70,15 +71,30 @@ const squeeze = (text: string): string => text.toUpperCase().replace(/\s+/gu, ' 
 
 const textOf = ({ text }: Lettering): string | undefined => (isKnown(text) ? squeeze(text.value) : undefined)
 
-/** Every raised text has a visual text of the same words on the sign; another sign may carry it too, which is not seen here. */
-function separateVisualSet(sign: Sign): Met {
-  const raised = sign.lettering.filter((l) => l.part === 'raised')
-  const visual = sign.lettering.filter((l) => l.part === 'visual').map(textOf)
-  const [first] = raised
-  if (!first || raised.some((l) => roleOf(l, sign) === 'both')) return visualSetElsewhere(sign)
-  if (raised.every((l) => textOf(l) !== undefined && visual.includes(textOf(l)))) return MET
-  return open('whether the same text is given for sight, here or on another sign, is not known', first.place)
+/**
+ * Raised characters that have a visual text of the same words on the sign; another sign may carry it too, which is not seen here.
+ * Characters that serve both touch and sight have none, whatever else is on the sign.
+ */
+function separateVisualSet(sign: Sign, n?: number): Met {
+  const asked = n === undefined ? undefined : sign.lettering[n]
+  if (asked) return visualTwin(asked, sign)
+  const all = sign.lettering.filter((l) => l.part !== 'visual').map((l) => visualTwin(l, sign))
+  const [first] = all
+  if (!first) return not('The sign has no raised characters.')
+  if (all.every(({ met }) => met === first.met)) return first
+  return all.find(({ met }) => met === 'open') ?? open(SOME_ONLY, sign.panel.place)
 }
+
+const SOME_ONLY = 'some of the characters have their text for sight apart, and it is not told which were measured'
+
+function visualTwin(lettering: Lettering, sign: Sign): Met {
+  if (roleOf(lettering, sign) === 'both') return visualSetElsewhere(sign)
+  const text = textOf(lettering)
+  const twin = text !== undefined && sign.lettering.some((l) => l.part === 'visual' && textOf(l) === text)
+  return twin ? MET : open(NO_TWIN_SEEN, lettering.place)
+}
+
+const NO_TWIN_SEEN = 'whether the same text is given for sight, here or on another sign, is not known'
 
 /** Characters described as raised, on a sign without any for sight: the set for sight may be on another sign. */
 function visualSetElsewhere(sign: Sign): Met {

@@ -1,17 +1,17 @@
 import type { Gap, Measurement, Observation } from '../measure/measurement.js'
-import type { Limit } from '../standards/standard.js'
 import { compareNumber, type Compared, type Outcome } from './compare.js'
 import type { Judgement, ResolvedLimit } from './finding.js'
+import type { InForce, Limits } from './exceptions.js'
 import { resolve, resolveByDistance } from './limits.js'
 import type { JudgeOptions } from './types.js'
 
-/** All observations of one measurement held against one limit. */
+/** All observations of one measurement, each held against the limit in force for it. */
 export interface Weighed {
   limit: ResolvedLimit
   /** The worst first. */
   failed: Observation[]
   /** Of those that did not fail, the one that leaves the row open, else the one nearest to its limit. */
-  nearest?: Observation
+  nearest: Observation | undefined
   /** What stays open beside the measurement's own gaps. */
   gaps: Gap[]
   /** An observation is so near to a limit that its uncertainty reaches over it. */
@@ -26,43 +26,51 @@ type Unit = 'in' | 'mm'
 interface Single extends Compared {
   observation: Observation
   limit: ResolvedLimit
-  gap?: Gap
+  /** What keeps it from being decided. */
+  gaps?: Gap[]
   split: Judgement['unitSplit']
 }
 
-export function weigh(
-  measurement: Measurement,
-  limit: Limit,
-  clause: string,
-  firstUnit: Unit,
-  options: JudgeOptions,
-): Weighed {
+export function weigh(measurement: Measurement, limits: Limits, firstUnit: Unit, options: JudgeOptions): Weighed {
   const singles = measurement.observations.map((observation) =>
-    weighOne(observation, limit, clause, firstUnit, options),
+    weighOne(observation, limits(observation), firstUnit, options),
   )
-  const worstFirst = [...singles].sort((a, b) => (a.margin ?? Infinity) - (b.margin ?? Infinity))
-  const failed = worstFirst.filter(({ outcome, gap }) => outcome === 'fail' && !gap)
-  const others = worstFirst.filter((single) => !failed.includes(single))
-  const shown = others.find(isWithin) ?? others.find(({ gap }) => gap) ?? others[0]
-  const worst = failed[0] ?? shown
-  const nearest = shown?.observation
+  const firstSplit = singles.find(({ split }) => split)?.split
+  if (singles.length > 1) singles.sort((a, b) => (a.margin ?? Infinity) - (b.margin ?? Infinity))
+  const failed: Observation[] = []
+  const gaps: Gap[] = []
+  let worst: Single | undefined
+  let within: Single | undefined
+  let open: Single | undefined
+  let passed: Single | undefined
+  for (const single of singles) {
+    if (single.outcome === 'fail' && !single.gaps) {
+      worst ??= single
+      failed.push(single.observation)
+    } else if (single.gaps) {
+      open ??= single
+      gaps.push(...single.gaps)
+    } else if (single.outcome === 'within-uncertainty') within ??= single
+    else passed ??= single
+  }
+  const nearest = within ?? open ?? passed
+  const shown = worst ?? nearest
   return {
-    limit: worst?.limit ?? resolve(limit, clause, firstUnit),
-    failed: failed.map(({ observation }) => observation),
-    ...(nearest && { nearest }),
-    gaps: others.flatMap(({ gap }) => gap ?? []),
-    within: others.some(isWithin),
-    margin: worst?.margin ?? null,
-    unitSplit: worst?.split ?? singles.find(({ split }) => split)?.split ?? null,
+    limit: shown?.limit ?? resolved(limits(), firstUnit),
+    failed,
+    nearest: nearest?.observation,
+    gaps,
+    within: within !== undefined,
+    margin: shown?.margin ?? null,
+    unitSplit: shown?.split ?? firstSplit ?? null,
   }
 }
 
-const isWithin = ({ outcome, gap }: Single): boolean => outcome === 'within-uncertainty' && !gap
+const resolved = ({ limit, clause }: InForce, firstUnit: Unit): ResolvedLimit => resolve(limit, clause, firstUnit)
 
 function weighOne(
   observation: Observation,
-  limit: Limit,
-  clause: string,
+  { limit, clause }: InForce,
   firstUnit: Unit,
   options: JudgeOptions,
 ): Single {
@@ -81,11 +89,13 @@ function weighOne(
       if (!limit.judgement.includes(kind)) return single
       return {
         ...single,
-        gap: {
-          reason: 'needs-judgement',
-          why: `“${kind}” passes or not by a person's judgement`,
-          places: observation.places,
-        },
+        gaps: [
+          {
+            reason: 'needs-judgement',
+            why: `“${kind}” passes or not by a person's judgement`,
+            places: observation.places,
+          },
+        ],
       }
     }
   }
@@ -103,11 +113,11 @@ const plain = (observation: Observation, limit: ResolvedLimit, outcome: Outcome)
 function number(observation: Observation, limit: ResolvedLimit, firstUnit: Unit, options: JudgeOptions): Single {
   const { decisionRule, unitSystem } = options
   const counting = unitSystem === 'both' ? bothUnits(limit) : limit
-  const compared = compareNumber(observation, counting, limit.unit, decisionRule === 'guarded')
-  if (!limit.other) return { observation, limit, ...compared, split: null }
+  const { outcome, margin } = compareNumber(observation, counting, limit.unit, decisionRule === 'guarded')
+  if (!limit.other) return { observation, limit, outcome, margin, split: null }
   const first = compareNumber(observation, limit, limit.unit, false).outcome
   const second = compareNumber(observation, limit.other, limit.unit, false).outcome
-  return { observation, limit: counting, ...compared, split: splitOf(first, second, firstUnit) }
+  return { observation, limit: counting, outcome, margin, split: splitOf(first, second, firstUnit) }
 }
 
 function splitOf(first: Outcome, second: Outcome, firstUnit: Unit): Judgement['unitSplit'] {
@@ -120,8 +130,16 @@ function splitOf(first: Outcome, second: Outcome, firstUnit: Unit): Judgement['u
   }
 }
 
+const both = new WeakMap<ResolvedLimit, ResolvedLimit>()
+
 /** The ends that satisfy both units. */
 function bothUnits(limit: ResolvedLimit): ResolvedLimit {
+  const found = both.get(limit) ?? narrowed(limit)
+  both.set(limit, found)
+  return found
+}
+
+function narrowed(limit: ResolvedLimit): ResolvedLimit {
   const { min, max, other } = limit
   const highest = Math.max(min ?? -Infinity, other?.min ?? -Infinity)
   const lowest = Math.min(max ?? Infinity, other?.max ?? Infinity)
@@ -132,6 +150,13 @@ function bothUnits(limit: ResolvedLimit): ResolvedLimit {
   }
 }
 
+/** What would tell the height of the characters above the floor. */
+function heightGaps({ limitGaps = [], places }: Observation): Gap[] {
+  const why = 'the height of the characters above the floor is not known'
+  const [first = { reason: 'missing-fact' as const, why, places }, ...others] = limitGaps
+  return [first, ...others].map((gap) => ({ ...gap, why, places }))
+}
+
 /** Decided when every band that may hold gives the same; else the place of the characters is what is missing. */
 function byDistance(observation: Observation, limits: ResolvedLimit[], firstUnit: Unit, options: JudgeOptions): Single {
   const singles = limits.map((limit) => number(observation, limit, firstUnit, options))
@@ -140,11 +165,5 @@ function byDistance(observation: Observation, limits: ResolvedLimit[], firstUnit
   if (!lenient || !strict) throw new RangeError('a table by viewing distance has no bands')
   if (lenient.outcome === 'fail') return lenient
   if (strict.outcome === lenient.outcome) return strict
-  const ask = {
-    pointer: '/sign/installation/panelBottomHeight',
-    ask: 'How high above the finish floor is the lower edge of the panel?',
-    unit: 'mm' as const,
-  }
-  const why = 'the height of the characters above the floor is not known'
-  return { ...lenient, gap: { reason: 'missing-fact', why, places: observation.places, ask } }
+  return { ...lenient, gaps: heightGaps(observation) }
 }

@@ -61,10 +61,16 @@ export const eachLettering =
     const found = letteringIn(subject)
     if (found.length === 0) return nothing(noLettering(subject))
     return join(
-      found.map(({ lettering, n }) => measure(lettering, n, subject.sign)),
+      found.map(({ lettering, n }) => numbered(measure(lettering, n, subject.sign), n)),
       NO_LETTERING,
     )
   }
+
+/** Says of observations which lettering they are of. */
+function numbered(found: Found, n: number): Found {
+  for (const observation of found.observations) observation.lettering = n
+  return found
+}
 
 /** A quantity that is one field of the lettering. */
 function field(

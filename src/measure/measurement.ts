@@ -12,6 +12,8 @@ export interface Observation {
   basis: 'declared' | 'drawn' | 'measured'
   instrument?: string
   places: Place[]
+  /** Number of the lettering that it was taken from, where it was taken from one. */
+  lettering?: number
   /** Other quantities that the limit of this observation depends on, e.g. `strokeThickness` in mm. */
   context?: Record<string, number | string | boolean>
   /** What keeps the limit of this observation from being known, and what would tell it. */

@@ -71,6 +71,36 @@ describe('one set of characters or two', () => {
     )
   })
 
+  // 703.2.5: 5/8 inch; the Exception is for characters whose text is given separately for sight
+  test('a set for both is 5/8 inch high at least, whatever other characters have their text apart', () => {
+    const [set] = PUMP_ROOM.lettering as Record<string, unknown>[]
+    const line = (part: string, text: string, more: Record<string, unknown>) => ({
+      ...set,
+      part,
+      text,
+      lines: undefined,
+      baselineSpacing: undefined,
+      ...more,
+    })
+    const height = (raised: number, both: number, more: Record<string, unknown> = {}) =>
+      judgementOf(
+        signOf(PUMP_ROOM, {
+          lettering: [
+            line('raised', 'PUMP', { characterHeight: raised, strokeThickness: 1.6 }),
+            line('visual', 'Pump', { baseline: { x: 120, y: 40 } }),
+            line('both', 'ROOM', { characterHeight: both, strokeThickness: 1.6, baseline: { x: 20, y: 70 } }),
+          ],
+          ...more,
+        }),
+        '703.2.5/character-height',
+      )
+    expect(height(14, 14)).toMatchObject({ verdict: 'fail', limit: { min: 0.625 * 25.4 } })
+    expect(height(14, 20).verdict).toBe('pass')
+    expect(height(12, 20)).toMatchObject({ verdict: 'fail', limit: { min: 12.7 } })
+    const measured = { measured: [{ quantity: 'raised.characterHeight', values: [14] }] }
+    expect(height(14, 20, measured)).toMatchObject({ verdict: 'undetermined', reason: 'needs-judgement' })
+  })
+
   test('raised characters alone are judged for sight too; described so, a fault is left open', () => {
     const alone = signOf(PUMP_ROOM, { 'lettering.0.part': 'raised', 'lettering.0.colour': '#dddddd' })
     expect(judgementOf(alone, '703.5.1/contrast')).toMatchObject({ verdict: 'undetermined', reason: 'needs-judgement' })
