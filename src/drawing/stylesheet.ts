@@ -46,25 +46,30 @@ export function readSheets(elements: readonly Element[]): Sheets {
 }
 
 function parseSheet(text: string, element: Element): CssNode {
-  try {
-    return parse(text.replace(/<!--|-->/g, ''), { parseValue: false })
-  } catch (error) {
-    // css-tree descends into nested blocks by recursion: how deep is not known, only that it was too deep.
-    if (error instanceof RangeError) throw tooDeep(LIMITS.depth + 1, element)
-    throw error
-  }
+  // css-tree descends by recursion, and drops what is too deep for it without a word.
+  const depth = bracketDepth(text)
+  if (depth > LIMITS.depth)
+    throw tooComplex('brackets inside one another in its style sheet', LIMITS.depth, depth, element.spot)
+  return parse(text.replace(/<!--|-->/g, ''), { parseValue: false })
 }
 
-const tooDeep = (depth: number, { spot }: Element) =>
-  tooComplex('blocks inside one another in its style sheet', LIMITS.depth, depth, spot)
+/** How many brackets of any kind stand inside one another; those in comments and strings count too. */
+function bracketDepth(text: string): number {
+  let depth = 0
+  let deepest = 0
+  for (const [bracket] of text.matchAll(/[([{)\]}]/g)) {
+    depth = '([{'.includes(bracket) ? depth + 1 : Math.max(0, depth - 1)
+    deepest = Math.max(deepest, depth)
+  }
+  return deepest
+}
 
 /** Only the media types that hold for every screen are known to hold; a condition on sizes is not. */
 const appliesToScreen = (query: string): boolean => /^\s*((only\s+)?(all|screen)\s*)?$/i.test(query)
 const neverApplies = (query: string): boolean =>
   /^\s*(only\s+)?(print|speech|aural|braille|embossed|tty|tv|projection)\b/i.test(query)
 
-function addRules(node: CssNode, element: Element, sheets: Sheets, depth = 0): void {
-  if (depth > LIMITS.depth) throw tooDeep(depth, element)
+function addRules(node: CssNode, element: Element, sheets: Sheets): void {
   if (node.type !== 'StyleSheet' && node.type !== 'Block') return
   for (const child of node.children.toArray()) {
     if (child.type === 'Rule') {
@@ -79,7 +84,7 @@ function addRules(node: CssNode, element: Element, sheets: Sheets, depth = 0): v
     } else if (child.type === 'Atrule') {
       const query = child.prelude ? generate(child.prelude) : ''
       const name = child.name.toLowerCase()
-      if (name === 'media' && child.block && appliesToScreen(query)) addRules(child.block, element, sheets, depth + 1)
+      if (name === 'media' && child.block && appliesToScreen(query)) addRules(child.block, element, sheets)
       else addGap(name, query, element, sheets)
     }
   }
