@@ -2,6 +2,7 @@ import { medianOf } from '../geometry/fit.js'
 import type { Point } from '../geometry/point.js'
 import type { Dot } from './dots.js'
 import { pitchOf } from './pitch.js'
+import { bestWalk, FARTHEST, type Heap } from './walk.js'
 
 /**
  * Dots as places of a braille lattice: cells of two columns and three rows, one dot spacing apart, cells one pitch apart
@@ -39,16 +40,10 @@ export interface LatticePlace {
 
 /** Positions nearer than this along an axis are one row or one column (dot spacings). */
 const SAME_ROW = 0.4
-/** Farther than this from its place a dot belongs to no place. */
-const FARTHEST = 0.36
 /** With a larger share of the dots off their rows the basis is wrong. */
 const MOST_OFF_ROW = 0.2
 /** A dot that fits no place but lies no farther than this beyond the ends of a line (dot spacings) stands among its cells. */
 const AMONG_CELLS = 2.2
-/** So many columns are tried as the one from which a line's cells are counted. */
-const MOST_ANCHORS = 4
-/** How fast the running origin of a line follows its columns. */
-const FOLLOW = 0.4
 
 /** Undefined when the dots do not stand in lines of this basis at all. */
 export function latticeOf(dots: readonly Dot[], along: Point, across: Point): Lattice | undefined {
@@ -156,11 +151,6 @@ function bestFirstRow(sorted: { b: number }[], start: number): number {
   return best
 }
 
-interface Heap {
-  a: number
-  count: number
-}
-
 /** Middles of the heaps of positions along one axis, in order. */
 function heapsAlong(positions: number[]): Heap[] {
   const sorted = [...positions].sort((a, b) => a - b)
@@ -172,60 +162,4 @@ function heapsAlong(positions: number[]): Heap[] {
     from = i
   }
   return heaps
-}
-
-interface Walk {
-  cost: number
-  nearest(a: number): { at: number; cell: number; column: number }
-}
-
-/**
- * Columns of one line as cells and columns of cells, counted both ways from one of the first columns, taken as a left or as a
- * right one: whichever fits most dots.
- */
-function bestWalk(columns: Heap[], pitch: number | undefined): Walk {
-  let best: Walk | undefined
-  for (let anchor = 0; anchor < Math.min(columns.length, MOST_ANCHORS); anchor++)
-    for (const column of [0, 1]) {
-      const walk = walkFrom(columns, pitch, anchor, column)
-      if (!best || walk.cost < best.cost) best = walk
-    }
-  return best ?? { cost: 0, nearest: () => ({ at: Infinity, cell: 0, column: 0 }) }
-}
-
-function walkFrom(columns: Heap[], pitch: number | undefined, anchor: number, column: number): Walk {
-  const stops: { at: number; cell: number; column: number }[] = []
-  let cost = 0
-  const step = (i: number, origin: number): number => {
-    const { a, count } = columns[i]
-    const place = placeFor(a - origin, pitch)
-    const off = a - origin - place.at
-    cost += count * Math.min(off * off, FARTHEST * FARTHEST)
-    stops[i] = { at: origin + place.at, cell: place.cell, column: place.column }
-    return Math.abs(off) <= FARTHEST ? origin + FOLLOW * off : origin
-  }
-  const start = columns[anchor].a - column
-  for (let i = anchor, origin = start; i < columns.length; i++) origin = step(i, origin)
-  for (let i = anchor - 1, origin = start; i >= 0; i--) origin = step(i, origin)
-  const positions = columns.map((heap) => heap.a)
-  return { cost, nearest: (a) => stops[nearestIndex(positions, a)] }
-}
-
-function placeFor(a: number, pitch: number | undefined): { at: number; cell: number; column: number } {
-  const places = [0, 1].map((column) => {
-    const cell = pitch === undefined ? 0 : Math.round((a - column) / pitch)
-    return { at: cell * (pitch ?? 0) + column, cell, column }
-  })
-  return Math.abs(places[0].at - a) <= Math.abs(places[1].at - a) ? places[0] : places[1]
-}
-
-function nearestIndex(sorted: number[], value: number): number {
-  let low = 0
-  let high = sorted.length - 1
-  while (low < high) {
-    const middle = (low + high) >> 1
-    if (sorted[middle] < value) low = middle + 1
-    else high = middle
-  }
-  return low > 0 && value - sorted[low - 1] < sorted[low] - value ? low - 1 : low
 }

@@ -3,7 +3,9 @@ import { distance, type Point } from '../geometry/point.js'
 import { missing, type Fact, type Known, type Place } from '../sign/sign.js'
 import type { ReadDot } from './cells.js'
 import type { Dot } from './dots.js'
-import { columnOf, deviation, expectedAt, fitSteps, lengthOf, rowOf, type Steps } from './steps.js'
+import { fitStretches } from './breaks.js'
+import { madeByDisplaced, type Made } from './displaced.js'
+import { columnOf, deviation, expectedAt, lengthOf, rowOf, type Steps } from './steps.js'
 
 /**
  * Spacings of a block of braille. The values are those of one lattice fitted to all dots at once (robust linear regression,
@@ -25,10 +27,13 @@ export interface Spacings {
 /** An extreme is shown with its place when it is farther from the fit than so many standard deviations, and millimetres. */
 const CLEARLY_OFF = 4
 const CLEARLY_OFF_LEAST = 0.02
+/** Extremes that differ by less, millimetres, are shown together, up to so many places. */
+const ALIKE = 0.01
+const MOST_PLACES = 12
 
 const METHODS = {
-  dot: 'robust least-squares lattice through all dots; extremes over neighbouring dots of a cell (half of 1-3 and 4-6 when no dot is between), centre to centre',
-  cell: 'robust least-squares lattice through all dots; extremes over the same dot position in neighbouring occupied cells of a line, per cell step, centre to centre',
+  dot: 'robust least-squares lattice through all dots; extremes over neighbouring dots of a cell (half of 1-3 and 4-6 when no dot is between), centre to centre, and over the places beside a dot that is out of its own',
+  cell: 'robust least-squares lattice through all dots; extremes over the same dot position in neighbouring occupied cells of a line, per cell step, centre to centre, and over cells that stand off their line’s lattice',
   cellByOrigin:
     'robust least-squares lattice through all dots; no dot position repeats in neighbouring cells, so the extremes are those of the cells’ origins',
   line: 'robust least-squares lattice through all dots; distance between the fitted lines',
@@ -60,11 +65,13 @@ export function spacingsOf(
   guess: { along: Point; down: Point },
   placeOf: (line: number, cell: number, dot?: number) => Place,
 ): Spacings {
-  const fitted = fitSteps(lines, guess)
+  const fitted = fitStretches(lines, guess)
   const off = (line: number, dot: ReadDot): number => distance(dot.dot, expectedAt(fitted, line, dot))
   const worse = (line: number, a: ReadDot, b: ReadDot): Place => {
     const [bad, good] = off(line, a) >= off(line, b) ? [a, b] : [b, a]
-    const alone = off(line, bad) > Math.max(2 * off(line, good), CLEARLY_OFF_LEAST)
+    const mates = lines[line].filter((dot) => dot.cell === bad.cell && dot.number !== bad.number)
+    const others = [good, ...mates].map((dot) => off(line, dot))
+    const alone = off(line, bad) > Math.max(2 * Math.max(...others), CLEARLY_OFF_LEAST)
     return alone ? placeOf(line, bad.cell, bad.number) : placeOf(line, bad.cell)
   }
   const dotPairs: Pair[] = []
@@ -72,17 +79,28 @@ export function spacingsOf(
   lines.forEach((dots, line) => {
     for (const cell of byCell(dots).values()) {
       const add = (a: ReadDot | undefined, b: ReadDot | undefined, steps: number) => {
-        if (a && b) dotPairs.push({ value: distance(a.dot, b.dot) / steps, place: () => worse(line, a, b) })
+        if (a && b) dotPairs.push({ value: distance(a.dot, b.dot) / steps, places: () => [worse(line, a, b)] })
       }
       for (const [a, b] of NEIGHBOURS) add(cell.get(a), cell.get(b), 1)
       for (const [a, b, between] of DOUBLES) if (!cell.has(between)) add(cell.get(a), cell.get(b), 2)
     }
     for (const [a, b] of repeatedPlaces(dots))
-      cellPairs.push({ value: distance(a.dot, b.dot) / (b.cell - a.cell), place: () => worse(line, a, b) })
+      cellPairs.push({ value: distance(a.dot, b.dot) / (b.cell - a.cell), places: () => [worse(line, a, b)] })
   })
+  const made = madeByDisplaced(lines, fitted)
+  const asPair = ({ value, line, cell, number, after }: Made): Pair => ({
+    value,
+    places: () => [...(after === undefined ? [] : [placeOf(line, after)]), placeOf(line, cell, number)],
+  })
+  if (fitted.column || fitted.row) dotPairs.push(...made.dots.map(asPair))
   return {
     dotSpacing: dotFact(fitted, dotPairs),
-    cellSpacing: cellFact(fitted, cellPairs, lines, placeOf),
+    cellSpacing: cellFact(
+      fitted,
+      cellPairs.length > 0 ? cellPairs : originPairs(fitted, lines, placeOf),
+      made.cells.map(asPair),
+      cellPairs.length > 0 ? METHODS.cell : METHODS.cellByOrigin,
+    ),
     lineSpacing: lines.length > 1 ? lineFact(fitted, lines.length) : undefined,
     along: fitted.along,
     down: fitted.down,
@@ -112,7 +130,7 @@ export function diameterFact(dots: readonly Dot[], placeOf: (dot: Dot) => Place)
 
 interface Pair {
   value: number
-  place: () => Place
+  places: () => Place[]
 }
 
 function dotFact(f: Steps, pairs: Pair[]): Fact<number> {
@@ -126,16 +144,9 @@ function dotFact(f: Steps, pairs: Pair[]): Fact<number> {
   return fact(value, 1 / Math.sqrt(weight), pairs, METHODS.dot, f.fit?.sigma ?? 0)
 }
 
-function cellFact(
-  f: Steps,
-  pairs: Pair[],
-  lines: ReadDot[][],
-  placeOf: (line: number, cell: number) => Place,
-): Fact<number> {
+function cellFact(f: Steps, shown: Pair[], made: Pair[], method: string): Fact<number> {
   if (!f.cell) return missing('no two cells show the cell spacing')
-  const shown = pairs.length > 0 ? pairs : originPairs(f, lines, placeOf)
-  const method = pairs.length > 0 ? METHODS.cell : METHODS.cellByOrigin
-  return fact(lengthOf(f.cell), deviation(f, f.index.cell), shown, method, f.fit?.sigma ?? 0)
+  return fact(lengthOf(f.cell), deviation(f, f.index.cell), [...shown, ...made], method, f.fit?.sigma ?? 0)
 }
 
 function lineFact(f: Steps, lines: number): Fact<number> {
@@ -149,7 +160,8 @@ function lineFact(f: Steps, lines: number): Fact<number> {
   }
   const value = pitches.reduce((sum, p) => sum + p, 0) / pitches.length
   const c = f.fit?.covariance
-  const variance = c ? c[0][0] + c[lines - 1][lines - 1] - 2 * c[0][lines - 1] : 0
+  const [a, b] = [f.index.lines[0], f.index.lines[lines - 1]]
+  const variance = c ? c[a][a] + c[b][b] - 2 * c[a][b] : 0
   return {
     value,
     basis: 'drawn',
@@ -165,8 +177,11 @@ function fact(value: number, uncertainty: number, pairs: Pair[], method: string,
   const least = pairs.reduce((a, b) => (b.value < a.value ? b : a))
   const most = pairs.reduce((a, b) => (b.value > a.value ? b : a))
   const clear = Math.max(CLEARLY_OFF * Math.SQRT2 * sigma, CLEARLY_OFF_LEAST)
-  const places = [least, most].filter((pair) => Math.abs(pair.value - value) > clear).map((pair) => pair.place())
-  const distinct = places.filter((place, i) => places.findIndex((p) => p.element === place.element) === i)
+  const extreme = ({ value: v }: Pair) => v < least.value + ALIKE || v > most.value - ALIKE
+  const places = pairs.filter((p) => Math.abs(p.value - value) > clear && extreme(p)).flatMap((p) => p.places())
+  const distinct = places
+    .filter((place, i) => places.findIndex((p) => p.element === place.element) === i)
+    .slice(0, MOST_PLACES)
   return {
     value,
     basis: 'drawn',
@@ -215,7 +230,7 @@ function originPairs(f: Steps, lines: ReadDot[][], placeOf: (line: number, cell:
       })
     return origins.slice(1).map((origin, i) => ({
       value: distance(origin.at, origins[i].at) / (origin.cell - origins[i].cell),
-      place: () => placeOf(line, origin.cell),
+      places: () => [placeOf(line, origin.cell)],
     }))
   })
 }

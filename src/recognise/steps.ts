@@ -5,31 +5,49 @@ import type { ReadDot } from './cells.js'
 /**
  * The lattice of a block as one robust linear regression (geometry/fit): each dot is its line's origin, plus its cell times
  * the cell step, plus its column and row times a dot step. The steps are free vectors, so that a turned, squashed or sheared
- * drawing is measured as it is.
+ * drawing is measured as it is. A line that is broken has an origin for each of its stretches.
  */
 
 /** Position errors below this are arithmetic and rounding of coordinates, millimetres. */
 const NOISE_FLOOR = 0.002
 
+/** The cells at which a new stretch of a line begins, for each line, in order. */
+export type Breaks = readonly (readonly number[])[]
+
 /** The steps of a lattice as fitted to all dots of a block. Millimetres. */
 export interface Steps {
   fit?: Fit
+  /** Place of dot 1 of the first cell of each line. */
   origins: Point[]
+  /** The same for each stretch of each line, as if the line were unbroken and lay as that stretch does. */
+  stretches: Point[][]
+  breaks: Breaks
   cell?: Point
   column?: Point
   row?: Point
   /** Dot steps, guessed where not fitted. */
   along: Point
   down: Point
-  index: { cell: number; column: number; row: number }
+  /** Where in the parameters of the fit each step and the first stretch of each line stand. */
+  index: { cell: number; column: number; row: number; lines: number[] }
 }
 
 export const columnOf = (number: number): number => (number > 3 ? 1 : 0)
 export const rowOf = (number: number): number => (number - 1) % 3
 
+/** Which stretch of its line a cell belongs to. */
+export const stretchOf = (breaks: Breaks, line: number, cell: number): number =>
+  (breaks[line] ?? []).filter((from) => from <= cell).length
+
 /** Fits what the dots determine: all steps, or without the column or row step when a guess of it has to do. */
-export function fitSteps(lines: ReadDot[][], guess: { along: Point; down: Point }): Steps {
+export function fitSteps(lines: ReadDot[][], guess: { along: Point; down: Point }, breaks: Breaks = []): Steps {
   const all = lines.flatMap((dots, line) => dots.map((dot) => ({ line, dot })))
+  const first: number[] = []
+  let origins = 0
+  lines.forEach((_, line) => {
+    first.push(origins)
+    origins += 1 + (breaks[line]?.length ?? 0)
+  })
   const varies = (value: (dot: ReadDot) => number) => new Set(all.map(({ dot }) => value(dot))).size > 1
   const cells = varies((d) => d.cell)
   const columns = varies((d) => columnOf(d.number))
@@ -40,12 +58,15 @@ export function fitSteps(lines: ReadDot[][], guess: { along: Point; down: Point 
     [false, false, cells],
     [false, false, false],
   ] as const) {
-    const design = all.map(({ line, dot }) => [
-      ...lines.map((_, l) => (l === line ? 1 : 0)),
-      ...(useCell ? [dot.cell] : []),
-      ...(useColumn ? [columnOf(dot.number)] : []),
-      ...(useRow ? [rowOf(dot.number)] : []),
-    ])
+    const design = all.map(({ line, dot }) => {
+      const own = first[line] + stretchOf(breaks, line, dot.cell)
+      return [
+        ...Array.from({ length: origins }, (_, o) => (o === own ? 1 : 0)),
+        ...(useCell ? [dot.cell] : []),
+        ...(useColumn ? [columnOf(dot.number)] : []),
+        ...(useRow ? [rowOf(dot.number)] : []),
+      ]
+    })
     const observed = all.map(({ dot }) => {
       const column = useColumn ? 0 : columnOf(dot.number)
       const row = useRow ? 0 : rowOf(dot.number)
@@ -56,34 +77,40 @@ export function fitSteps(lines: ReadDot[][], guess: { along: Point; down: Point 
     })
     const fit = robustFit(design, observed, NOISE_FLOOR)
     if (!fit) continue
-    const [cell, column, row] = [
-      lines.length,
-      lines.length + Number(useCell),
-      lines.length + Number(useCell) + Number(useColumn),
-    ]
+    const [cell, column, row] = [origins, origins + Number(useCell), origins + Number(useCell) + Number(useColumn)]
     const vector = (i: number): Point => ({ x: fit.parameters[i][0], y: fit.parameters[i][1] })
     return {
       fit,
-      origins: lines.map((_, l) => vector(l)),
+      origins: first.map(vector),
+      stretches: lines.map((_, l) =>
+        Array.from({ length: 1 + (breaks[l]?.length ?? 0) }, (_, s) => vector(first[l] + s)),
+      ),
+      breaks,
       cell: useCell ? vector(cell) : undefined,
       column: useColumn ? vector(column) : undefined,
       row: useRow ? vector(row) : undefined,
       along: useColumn ? vector(column) : guess.along,
       down: useRow ? vector(row) : guess.down,
-      index: { cell, column, row },
+      index: { cell, column, row, lines: first },
     }
   }
+  const starts = lines.map((dots) => ({ x: dots[0].dot.x, y: dots[0].dot.y }))
   return {
-    origins: lines.map((dots) => ({ x: dots[0].dot.x, y: dots[0].dot.y })),
+    origins: starts,
+    stretches: starts.map((start) => [start]),
+    breaks: [],
     ...guess,
-    index: { cell: 0, column: 0, row: 0 },
+    index: { cell: 0, column: 0, row: 0, lines: first },
   }
 }
 
-export const expectedAt = (f: Steps, line: number, { cell, number }: ReadDot): Point => ({
-  x: f.origins[line].x + cell * (f.cell?.x ?? 0) + columnOf(number) * f.along.x + rowOf(number) * f.down.x,
-  y: f.origins[line].y + cell * (f.cell?.y ?? 0) + columnOf(number) * f.along.y + rowOf(number) * f.down.y,
-})
+export function expectedAt(f: Steps, line: number, { cell, number }: Pick<ReadDot, 'cell' | 'number'>): Point {
+  const origin = f.stretches[line][stretchOf(f.breaks, line, cell)]
+  return {
+    x: origin.x + cell * (f.cell?.x ?? 0) + columnOf(number) * f.along.x + rowOf(number) * f.down.x,
+    y: origin.y + cell * (f.cell?.y ?? 0) + columnOf(number) * f.along.y + rowOf(number) * f.down.y,
+  }
+}
 
 export const lengthOf = (p: Point): number => Math.hypot(p.x, p.y)
 export const deviation = (f: Steps, parameter: number): number =>
