@@ -6,6 +6,7 @@ export type RefusalType =
   | 'too-complex'
   | 'scale-unknown'
   | 'no-tactile-elements'
+  | 'several-signs'
   | 'invalid-description'
   | 'unknown-standard'
   | 'untranslatable-text'

@@ -1,16 +1,17 @@
 import type { Translator } from '../braille/translator.js'
 import type { Drawing, IgnoredElement, Shape } from '../drawing/drawing.js'
-import { boxOfPoints, unionOfBoxes } from '../geometry/box.js'
+import { boxOfPoints, centreOfBox, unionOfBoxes } from '../geometry/box.js'
 import { Refusal } from '../refusal.js'
-import { missing, type Installation, type Sign, type Use } from '../sign/sign.js'
+import { missing, type Assumption, type Installation, type Sign, type Use } from '../sign/sign.js'
 import { borderOf } from './borders.js'
 import { setsOfPieces } from './characters.js'
 import type { Cloud, Surface } from './colours.js'
 import { withoutDots, type Dot } from './dots.js'
 import { withinBudget } from './budget.js'
 import { findBraille, type FoundBraille } from './findbraille.js'
-import { labelParts, type Labelled } from './labelling.js'
+import { labelParts, markAssumed, type Labelled } from './labelling.js'
 import { couldBeCharacters } from './lettering.js'
+import { choosePanel, onPanel, panelsOn, refusePanel, type OnSheet } from './panels.js'
 import type { PartName } from './parts.js'
 import { findPictograms } from './pictograms.js'
 import { pieceOf, type Piece } from './pieces.js'
@@ -27,15 +28,39 @@ export interface RecogniseOptions {
   part?: Record<string, PartName>
   /** Words that may keep their capital sign in braille. */
   properNames?: string[]
+  /** Of several panels on one sheet, the one that is the sign: its number or its id. */
+  panel?: string | number
 }
 
 /**
  * From shapes to the sign: which shapes are braille, characters, panel, borders, pictograms; what live text says; colours.
  * Lengths in millimetres from the drawing's top left corner. What cannot be told stays unknown, with its reason.
- * @throws {Refusal} `no-tactile-elements` when nothing of a tactile sign is in the drawing.
+ * @throws {Refusal} `no-tactile-elements` when nothing of a tactile sign is in the drawing; `several-signs` when it holds several
+ * panels and none of them was chosen.
  */
 export function recognise(given: Drawing, options: RecogniseOptions, translator: Translator): Sign {
-  const { drawing, assumptions: strokes } = withoutOutlines(given)
+  const { drawing, assumptions } = withoutOutlines(given)
+  const { sign, sheet } = readSheet(drawing, options, translator)
+  const panels = panelsOn(sheet)
+  const { panel } = options
+  if (panels.length === 0) return panel === undefined ? withAssumptions(sign, assumptions) : refusePanel(panel)
+  const chosen = choosePanel(panels, panel)
+  const text = `Panel ${chosen.number} of ${panels.length} on the sheet is the sign; what lies elsewhere was left out.`
+  const alone = readSheet(onPanel(drawing, chosen), options, translator)
+  return withAssumptions(alone.sign, [...assumptions, { about: 'panel', text }])
+}
+
+const withAssumptions = (sign: Sign, more: Assumption[]): Sign => ({
+  ...sign,
+  assumptions: [...sign.assumptions, ...more],
+})
+
+/** All that a drawing holds, as one sign, and what tells whether it is several. */
+function readSheet(
+  drawing: Drawing,
+  options: RecogniseOptions,
+  translator: Translator,
+): { sign: Sign; sheet: OnSheet } {
   const labelled = labelParts(drawing, options.part ?? {})
   const texts = readTexts(labelled)
   const live = setsOfRuns(texts.lettering)
@@ -65,10 +90,10 @@ export function recognise(given: Drawing, options: RecogniseOptions, translator:
   const points = new Set(outlined.pieces.map((piece) => piece.contour))
   const specks = braille.specks.filter((dot) => !points.has(contourOf(dot)))
 
-  return {
+  const sign: Sign = {
     use: options.use,
     panel: sorted.found.panel,
-    lettering: [...written.lettering, ...outlined.lettering],
+    lettering: markAssumed([...written.lettering, ...outlined.lettering], labelled),
     braille: braille.blocks,
     pictograms: pictured.pictograms,
     borders: sorted.borders.map((ring, i) => borderOf(ring, `border/${i}`)),
@@ -86,7 +111,6 @@ export function recognise(given: Drawing, options: RecogniseOptions, translator:
     ],
     assumptions: [
       ...drawing.assumptions,
-      ...strokes,
       ...doubtOfScale(drawing, braille.blocks, braille.candidates),
       ...labelled.assumptions,
       ...braille.assumptions,
@@ -102,6 +126,16 @@ export function recognise(given: Drawing, options: RecogniseOptions, translator:
       ...ignoredOf(drawing, labelled),
     ],
   }
+  const sheet: OnSheet = {
+    holders: sorted.holders,
+    named: pieces.filter((p) => p.named?.part === 'panel'),
+    lettering: [
+      ...texts.places,
+      ...outlined.lettering.flatMap((l) => l.lines.flatMap(({ place }) => (place.box ? centreOfBox(place.box) : []))),
+    ],
+    dots: braille.dots,
+  }
+  return { sign, sheet }
 }
 
 /** Contours of everything that is not braille and not to be ignored, and what was too much to look at. */

@@ -8,6 +8,8 @@ import { holdersOf, holdsPiece, type Holder, type Piece, type Things } from './p
 /** What every piece of a drawing is taken for, once the dots of its braille are gone. */
 export interface Sorted {
   found: FoundPanel
+  /** Contours that hold others. */
+  holders: Holder[]
   borders: Ring[]
   /** Areas that lie behind other things: panel, sheet, inlays, fields. */
   grounds: Piece[]
@@ -64,6 +66,7 @@ export function sortOut(things: Things, drawing: Drawing): Sorted {
   const kept = left.filter((p) => !away.has(p))
   return {
     found,
+    holders,
     borders,
     grounds,
     pictograms: kept.filter((p) => p.named?.part === 'pictogram'),

@@ -1,14 +1,7 @@
 import { boxOfPoints, unionOfBoxes, type Box } from '../geometry/box.js'
 import type { Point } from '../geometry/point.js'
 import { distanceBetween } from '../geometry/polyline.js'
-import {
-  isKnown,
-  missing,
-  type Fact,
-  type Lettering,
-  type LetteringLine,
-  type LetteringPart,
-} from '../sign/sign.js'
+import { isKnown, missing, type Fact, type Lettering, type LetteringLine, type LetteringPart } from '../sign/sign.js'
 import { alongLine, angleOf, downLine, sameDirection, type Frame } from './frame.js'
 import type { LaidCharacter, LaidRun } from './layout.js'
 import { notTheOutlines, sizesOf, styleOf, unreadable } from './textsizes.js'

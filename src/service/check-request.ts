@@ -45,6 +45,10 @@ export const Options = z
     language: z.enum(['en']).optional(),
     use: z.enum(USES).optional().describe('What the sign is for, when there is no description that says so.'),
     properNames: z.array(z.string().max(LONGEST_NAME)).max(MOST_NAMES).optional(),
+    panel: z
+      .union([z.string().min(1).max(LONGEST_NAME), z.int().positive()])
+      .optional()
+      .describe('Of several panels on one sheet, the one that is the sign: its number or its id.'),
   })
   .meta({ id: 'CheckOptions', description: 'How to read the drawing and how to decide.' })
 export type Options = z.infer<typeof Options>
@@ -94,6 +98,12 @@ export const CheckQuery = z.strictObject({
   unitSystem: z.enum(['printed', 'both']).optional(),
   language: z.enum(['en']).optional(),
   properNames: z.string().optional().describe('Names parted by commas; empty: there are none.'),
+  panel: z
+    .string()
+    .min(1)
+    .max(LONGEST_NAME)
+    .optional()
+    .describe('Of several panels on one sheet, the one that is the sign: its number or its id.'),
   part: z
     .string()
     .optional()

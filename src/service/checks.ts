@@ -49,6 +49,7 @@ export const CHECK_PROBLEMS: ProblemType[] = [
   'unknown-standard',
   'scale-unknown',
   'no-tactile-elements',
+  'several-signs',
   'too-complex',
   'busy',
 ]

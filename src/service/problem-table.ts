@@ -127,6 +127,16 @@ export const PROBLEMS: Record<ProblemType, ProblemKind> = {
     remedy: 'Send the drawing of the lettering and the braille, or name its parts with `data-part`.',
     example: 'The drawing holds no lettering and no braille.',
   },
+  'several-signs': {
+    status: 422,
+    title: 'The drawing holds several signs',
+    meaning:
+      'Several panels on one sheet hold lettering or braille of their own, and a check is about one sign; or the option ' +
+      '`panel` names none of them. The errors list the panels.',
+    remedy:
+      'Choose one with the option `panel`: its number or its id as listed. Or send each sign as a drawing of its own.',
+    example: 'The drawing holds 2 panels, each with lettering or braille of its own, and a check is about one sign.',
+  },
   'too-complex': {
     status: 422,
     title: 'The drawing is too complex',

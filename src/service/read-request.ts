@@ -124,6 +124,7 @@ function question(
       use: use ?? DEFAULT_USE,
       ...(use === undefined && { useAssumed: true }),
       ...(properNames && { properNames }),
+      ...(options.panel !== undefined && { panel: options.panel }),
       decisionRule: options.decisionRule ?? 'simple',
       unitSystem: options.unitSystem ?? 'printed',
       language: options.language ?? 'en',

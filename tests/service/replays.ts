@@ -52,6 +52,20 @@ const json =
       .send(typeof body === 'string' ? body : JSON.stringify(body))
 
 /** What checks and readings have in common. */
+const dots = (places: [number, number][]) => places.map(([x, y]) => `<circle cx="${x}" cy="${y}" r=".8"/>`).join('')
+/** “in” in uncontracted braille, twice over, and its letters in live text. */
+const plate = (x: number) =>
+  `<g id="plate-${x}" transform="translate(${x})"><path fill="#ddd" d="M1 1h60v50h-60z"/><text x="9" y="30" font-size="22">IN</text>` +
+  `${dots([
+    [12.4, 40],
+    [10, 42.4],
+    [16.9, 40],
+    [19.3, 40],
+    [19.3, 42.4],
+    [16.9, 44.8],
+  ])}</g>`
+const TWO_PANELS = `<svg xmlns="http://www.w3.org/2000/svg" width="140mm" height="60mm" viewBox="0 0 140 60">${plate(0)}${plate(70)}</svg>`
+
 const ofSigns = (operation: string, path: string): Replay[] => [
   replay(operation, 'malformed-json', json(path, '{')),
   replay(operation, 'malformed-request', (app) => request(app.server).post(path).field('unknown', 'x')),
@@ -70,6 +84,7 @@ const ofSigns = (operation: string, path: string): Replay[] => [
     drawing(path, svg('width="100%" height="100%" viewBox="0 0 9 9"', '<text>A</text>')),
   ),
   replay(operation, 'no-tactile-elements', drawing(path, svg('width="9mm" height="9mm"', ''))),
+  replay(operation, 'several-signs', json(path, { drawing: TWO_PANELS })),
   replay(operation, 'too-complex', drawing(path, 'loop'), 'stuck'),
   replay(
     operation,
