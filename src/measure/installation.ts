@@ -89,11 +89,12 @@ const HEIGHT_ASK: Ask = { pointer: `${PANEL_POINTER}/height`, ask: 'How high is 
 function lowerEdge(sign: Sign, frame: Frame): Known<number> | Unknown {
   const { panel } = sign
   if (frame.rotation % QUARTER_TURN !== 0) return { unknown: 'unreadable', why: 'the sign is drawn at an angle' }
-  if (panel.place.box) {
-    const basis = isKnown(panel.height) ? panel.height.basis : 'drawn'
-    return { value: extentOfBox(panel.place.box, frame).bottom, basis }
-  }
-  return panel.height
+  if (!panel.place.box) return panel.height
+  const { top, bottom } = extentOfBox(panel.place.box, frame)
+  // A described height wins over the drawn one; the panel's top is where it is drawn.
+  if (isKnown(panel.height) && panel.height.basis === 'declared')
+    return { value: top + panel.height.value, basis: basisOf(panel.height) }
+  return { value: bottom, basis: 'drawn' }
 }
 
 /** The extreme of the baselines' heights above the floor. */
@@ -121,7 +122,8 @@ function extreme(sign: Sign, all: Baseline[], pick: (heights: number[]) => numbe
   const at = known.filter(({ up }) => up.value === chosen)
   const basis = basisOf(panelBottomHeight, ...at.map(({ up }) => up))
   const places = at.flatMap(({ baseline }) => baseline.observation.places)
-  return { observations: [{ value: panelBottomHeight.value + chosen, basis, places }], gaps }
+  const context = { panelBottomHeight: panelBottomHeight.value }
+  return { observations: [{ value: panelBottomHeight.value + chosen, basis, places, context }], gaps }
 }
 
 const NO_TACTILE = 'The sign has nothing to read by touch.'

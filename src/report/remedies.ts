@@ -2,8 +2,10 @@ import type { Judgement } from '../judge/finding.js'
 import type { Remedy } from './finding-schema.js'
 import { choices, sentence } from './sentences.js'
 import { fixed, kept, MILLIMETRES_PER_INCH, type Ends } from './numbers.js'
+import { noWindow, thickerStroke } from './no-window.js'
+import { worstValue } from './observed.js'
 import { kindWords, notationFor, wordsFor } from './quantities.js'
-import { aimIn, inwards, windowFor } from './window.js'
+import { aimIn, inwards, windowFor, type Window } from './window.js'
 
 /** What to change: the one quantity of a failed row, and to what. */
 
@@ -26,24 +28,32 @@ const DEEDS: Record<string, string> = {
   'pictogram.descriptor': 'Put raised characters with braille directly below the field of the pictogram.',
 }
 
+/** What to do with braille that says the text, but does not lie as the letters do. */
+const TURNED_BACK: Record<string, string | undefined> = {
+  mirrored: 'Mirror the braille back, so that it lies as the letters do.',
+  'upside-down': 'Turn the braille by half a turn, so that it lies as the letters do.',
+}
+
 /** Quantities whose kinds are places of the sign. */
 const MOVED = new Set(['installation.side'])
 
 /**
  * The remedy of a failed judgement; null for any other verdict.
- * @param all every judgement of the check: the remedy of one row must not break another on the same quantity
+ * @param all every judgement of the check: the remedy of one row must not break another that the same change bears on
  */
 export function remedyFor(judgement: Judgement, all: readonly Judgement[]): Remedy | null {
   if (judgement.verdict !== 'fail') return null
   const { quantity } = judgement.requirement
   const { unit } = judgement.limit
-  if (unit === 'mm' || unit === 'ratio') return numeric(judgement, windowFor(judgement, all), unit)
+  if (unit === 'mm' || unit === 'ratio') return numeric(judgement, windowFor(judgement, all), unit, all)
   const empty = { quantity, min: null, max: null, aim: null, unit }
   if (unit === 'kind') {
     const expected = choices((judgement.limit.pass ?? []).map(kindWords))
     const text = DEEDS[quantity] ?? `Change the ${wordsFor(quantity).name} to ${expected}.`
     return { ...empty, expected, text: MOVED.has(quantity) ? `Mount the sign ${expected}.` : text }
   }
+  const turn = TURNED_BACK[String(judgement.decisive[0]?.context?.['lying'])]
+  if (turn !== undefined) return { ...empty, expected: null, text: turn }
   const expected = expectedOf(judgement)
   const deed = DEEDS[quantity] ?? `Change the sign so that this holds: ${sentence(judgement.requirement.text)}`
   return { ...empty, expected, text: expected === null ? deed : `${deed} Expected: ${expected}` }
@@ -55,7 +65,16 @@ function expectedOf(judgement: Judgement): string | null {
   return typeof expected === 'string' && expected !== '' ? expected : null
 }
 
-function numeric(judgement: Judgement, window: Ends, unit: 'mm' | 'ratio'): Remedy {
+function numeric(judgement: Judgement, window: Window, unit: 'mm' | 'ratio', all: readonly Judgement[]): Remedy {
+  if ('ends' in window) return setting(judgement, window.ends, unit)
+  const instead = thickerStroke(judgement, window.against, all)
+  if (instead) return setting(instead.row, instead.window, 'ratio')
+  const { quantity } = judgement.requirement
+  return { quantity, min: null, max: null, aim: null, unit, expected: null, text: noWindow(judgement, window) }
+}
+
+/** The value to set a quantity to. */
+function setting(judgement: Judgement, window: Ends, unit: 'mm' | 'ratio'): Remedy {
   const { quantity } = judgement.requirement
   const aim = aimIn(window, unit)
   const text = sentenceFor(judgement, aim, window, unit)
@@ -74,11 +93,18 @@ function sentenceFor(judgement: Judgement, aim: number | null, window: Ends, uni
   const { quantity } = judgement.requirement
   const { name } = wordsFor(quantity)
   if (aim === null) return `Bring the ${name} within its limit.`
-  if (unit === 'mm') return `Set the ${name} to ${trimmed(aim)} mm (${lengths(window)}).`
+  if (unit === 'mm') return `Set the ${name} to ${trimmed(aim)} mm (${lengths(window)})${panelAt(judgement, aim)}.`
   const to = ratios(judgement, aim, window)
   return quantity.startsWith('contrast.')
     ? `Choose colours that bring the ${name} to ${to}.`
     : `Set the ${name} to ${to}.`
+}
+
+/** Of a height above the floor: where its panel then hangs, when that is known. */
+function panelAt(judgement: Judgement, aim: number): string {
+  const [value, edge] = [worstValue(judgement), judgement.decisive[0]?.context?.['panelBottomHeight']]
+  if (value === undefined || typeof edge !== 'number') return ''
+  return `, which puts the lower edge of the panel ${trimmed(edge + aim - value)} mm above the floor`
 }
 
 const MM_DECIMALS = 2

@@ -1,5 +1,6 @@
 import type { Judgement } from '../judge/finding.js'
 import { roundDown, roundUp, type Ends } from './numbers.js'
+import { endsOn } from './ties.js'
 
 /** The window that a quantity must be in, and the value to aim at inside it. */
 
@@ -18,30 +19,42 @@ const higher = (a: number | undefined, b: number | undefined) =>
 const lower = (a: number | undefined, b: number | undefined) =>
   a === undefined ? b : b === undefined ? a : Math.min(a, b)
 
-const meet = (a: Ends, b: Ends): Ends => ({ min: higher(a.min, b.min), max: lower(a.max, b.max) })
+/** What sums of lengths may be off: ends that cross by no more are one end. */
+const FLOATING_NOISE = 1e-9
 
-const isEmpty = ({ min, max }: Ends): boolean => min !== undefined && max !== undefined && min > max
+/** The ends that satisfy both. */
+export function meet(a: Ends, b: Ends): Ends {
+  const [min, max] = [higher(a.min, b.min), lower(a.max, b.max)]
+  const one = min !== undefined && max !== undefined && min > max && min - max <= FLOATING_NOISE
+  return { min: one ? max : min, max }
+}
+
+export const isEmpty = ({ min, max }: Ends): boolean => min !== undefined && max !== undefined && min > max
+
+/** The ends inside which a failed quantity passes, or the row that leaves no such ends. */
+export type Window = { ends: Ends } | { against: Judgement }
 
 /**
- * The ends inside which a failed quantity passes: its own limit, then the other printed unit, then every other `shall` row
- * on the same quantity, each as far as they leave a window at all.
+ * The window of a failed quantity: its own limit and that of every other `shall` row that the same change bears on, as they were
+ * judged; then the ends of the other printed unit, each as far as they leave a window at all.
  */
-export function windowFor(judgement: Judgement, all: readonly Judgement[]): Ends {
-  const { min, max, other, unit } = judgement.limit
-  let window: Ends = { min, max }
-  const narrow = (ends: Ends | undefined) => {
-    const narrower = ends && meet(window, ends)
-    if (narrower && !isEmpty(narrower)) window = narrower
-  }
-  narrow(other)
+export function windowFor(judgement: Judgement, all: readonly Judgement[]): Window {
+  const { min, max, other } = judgement.limit
+  let ends: Ends = { min, max }
+  const others: (Ends | undefined)[] = [other]
   for (const row of all) {
-    const sameQuantity = row.requirement.quantity === judgement.requirement.quantity && row.limit.unit === unit
-    if (row === judgement || !sameQuantity || row.requirement.force !== 'shall' || row.verdict === 'not-applicable')
-      continue
-    narrow({ min: row.limit.min, max: row.limit.max })
-    narrow(row.limit.other)
+    if (row === judgement || row.requirement.force !== 'shall' || row.verdict === 'not-applicable') continue
+    const its = endsOn(judgement, row, row.limit)
+    if (!its) continue
+    ends = meet(ends, its)
+    if (isEmpty(ends)) return { against: row }
+    if (row.limit.other) others.push(endsOn(judgement, row, row.limit.other))
   }
-  return window
+  for (const narrow of others) {
+    const narrower = narrow && meet(ends, narrow)
+    if (narrower && !isEmpty(narrower)) ends = narrower
+  }
+  return { ends }
 }
 
 /** The value to aim at: the middle of a window, rounded as far as it stays near it, or a step inside a single end. */
@@ -71,5 +84,5 @@ export function inwards({ min, max }: Ends, leastDecimals: number): { min?: stri
     const to = max === undefined ? undefined : roundDown(max, decimals)
     if (!isEmpty({ min: from, max: to })) return { min: from?.toFixed(decimals), max: to?.toFixed(decimals) }
   }
-  return { min: min?.toString(), max: max?.toString() }
+  return { min: min?.toFixed(MOST_DECIMALS), max: max?.toFixed(MOST_DECIMALS) }
 }

@@ -45,11 +45,25 @@ describe('remedies', () => {
       requirement: requirement('invented/1/cell-spacing'),
       limit: { ...CELL_SPACING, min: 7, max: 8, other: undefined },
     })
-    expect(windowFor(row, [row, narrower])).toEqual({ min: 7, max: 7.6 })
+    expect(windowFor(row, [row, narrower])).toEqual({ ends: { min: 7, max: 7.6 } })
     const advice = { ...narrower, requirement: requirement('invented/1/cell-spacing', { force: 'advice' as const }) }
-    expect(windowFor(row, [row, advice]).min).toBe(CELL_SPACING.min)
-    const elsewhere = { ...narrower, limit: { ...narrower.limit, min: 9, max: 10 } }
-    expect(windowFor(row, [row, elsewhere]).max).toBe(7.6)
+    expect(windowFor(row, [row, advice])).toEqual(windowFor(row, [row]))
+  })
+
+  it('gives no number where another row leaves none, and names both', () => {
+    const row = judgement()
+    const elsewhere = judgement({
+      verdict: 'pass',
+      requirement: requirement('invented/1/cell-spacing'),
+      limit: { ...CELL_SPACING, min: 9, max: 10, other: undefined, clause: '1', printed: '9 mm to 10 mm' },
+    })
+    expect(windowFor(row, [row, elsewhere])).toEqual({ against: elsewhere })
+    expect(remedyFor(row, [row, elsewhere])).toMatchObject({
+      min: null,
+      max: null,
+      aim: null,
+      text: 'No cell spacing satisfies both 703.3.1 (0.241 inch (6.1 mm) to 0.300 inch (7.6 mm)) and 1 (9 mm to 10 mm).',
+    })
   })
 
   it('names the share in millimetres when the whole is known', () => {
