@@ -1,6 +1,6 @@
 import type { DrawnText, Drawing, Shape } from '../drawing/drawing.js'
 import { boxContains } from '../geometry/box.js'
-import type { Assumption } from '../sign/sign.js'
+import type { Assumption, Lettering } from '../sign/sign.js'
 import { namedPart, unknownDataPart, type NamedPart, type PartMapping } from './parts.js'
 
 /** Every shape and text of a drawing with the part that it was said to be. */
@@ -8,6 +8,8 @@ export interface Labelled {
   shapes: { shape: Shape; named?: NamedPart }[]
   texts: { text: DrawnText; named?: NamedPart }[]
   assumptions: Assumption[]
+  /** Whether anything was said to be characters for both touch and sight. */
+  saysBoth: boolean
 }
 
 export function labelParts(drawing: Drawing, mapping: PartMapping): Labelled {
@@ -21,13 +23,19 @@ export function labelParts(drawing: Drawing, mapping: PartMapping): Labelled {
     about: 'part',
     text: `data-part="${part}" is no part that is known here; names and geometry decided instead.`,
   }))
-  if (!hasOnlyRaisedNames([...shapes, ...texts])) return { shapes, texts, assumptions }
+  const saysBoth = [...shapes, ...texts].some(({ named }) => named?.part === 'both')
+  if (!hasOnlyRaisedNames([...shapes, ...texts])) return { shapes, texts, assumptions, saysBoth }
   return {
     shapes: shapes.map(({ shape, named }) => ({ shape, named: forBoth(named) })),
     texts: texts.map(({ text, named }) => ({ text, named: forBoth(named) })),
     assumptions: [...assumptions, { about: 'part', text: ONE_SET }],
+    saysBoth,
   }
 }
+
+/** Marks the characters for both that nobody said are: they were taken for it. */
+export const markAssumed = (lettering: Lettering[], { saysBoth }: Labelled): Lettering[] =>
+  lettering.map((l) => (l.part === 'both' && !saysBoth ? { ...l, partAssumed: true } : l))
 
 const ONE_SET =
   'Characters are named raised and none visual: they are taken for one set that serves touch and sight. ' +

@@ -70,6 +70,7 @@ function combineOne(from: Lettering, to: Lettering, index: number, corner: Point
   return {
     place: mergePlace(from.place, to.place, corner),
     part: saysPart ? to.part : from.part,
+    ...(!saysPart && from.partAssumed && { partAssumed: true }),
     text: merge.text(at, 'text', from.text, to.text),
     lines: combineLines(from.lines, to.lines, at, corner, merge),
     ...(family !== undefined && { family }),
@@ -90,6 +91,7 @@ function combineOne(from: Lettering, to: Lettering, index: number, corner: Point
     finish: merge.kind(at, 'finish', from.finish, to.finish),
     colour: merge.colour(at, 'colour', from.colour, to.colour),
     background: merge.colour(at, 'background', from.background, to.background),
+    ...(from.lie && { lie: from.lie }),
   }
 }
 

@@ -1,5 +1,6 @@
 import type { Box } from '../geometry/box.js'
 import { Refusal } from '../refusal.js'
+import { withAssumedParts } from './assumed-parts.js'
 import { combineBraille } from './combine-braille.js'
 import { combineLettering } from './combine-lettering.js'
 import { Merge, mergePlace, moveBox } from './merge.js'
@@ -13,7 +14,11 @@ import type { Assumption, Border, Pictogram, Sign } from './sign.js'
  */
 export function combine(drawn?: Sign, described?: Sign): Sign {
   if (!drawn && !described) throw new Refusal('invalid-description', 'Neither a drawing nor a description was given.')
-  if (!drawn || !described) return (drawn ?? described) as Sign
+  if (!drawn || !described) return withAssumedParts((drawn ?? described) as Sign)
+  return withAssumedParts(combineBoth(drawn, described))
+}
+
+function combineBoth(drawn: Sign, described: Sign): Sign {
   const merge = new Merge()
   const corner = { x: drawn.panel.place.box?.x ?? 0, y: drawn.panel.place.box?.y ?? 0 }
   return {

@@ -26,8 +26,12 @@ export function describeBraille(
   const element = `braille/${index}`
   const pointer = `/sign/braille/${index}`
   const code = item.code ?? DEFAULT_CODE
-  const texts = item.lines ?? (item.text === undefined ? [] : [item.text])
-  const cells = translateLines(texts, code, translator)
+  const texts = item.lines ?? [item.text]
+  const cells = translateLines(
+    texts.filter((text) => text !== undefined),
+    code,
+    translator,
+  )
   const grid = gridOf(item, facts)
   const radius = isKnown(grid.diameter) ? grid.diameter.value / 2 : 0
   const lines = texts.map((text, i): BrailleLine => {
@@ -40,7 +44,7 @@ export function describeBraille(
         ...(box && { box }),
       },
       cells: cells[i] ?? missing(),
-      ...(!CELLS_ONLY.test(text) && isKnown(cells[i]) && { text }),
+      ...(text !== undefined && !CELLS_ONLY.test(text) && isKnown(cells[i]) && { text }),
       dots,
       baseline: baselineOf(i, grid),
     }

@@ -1,5 +1,6 @@
 import type { Translator } from '../braille/translator.js'
 import type { Box } from '../geometry/box.js'
+import { assumedPart } from './assumed-parts.js'
 import { describeBraille } from './describe-braille.js'
 import type { LetteringDescription, MeasuredDescription, SignDescription } from './description.js'
 import { Facts, needed } from './facts.js'
@@ -33,7 +34,9 @@ export function describe(description: SignDescription, translator: Translator): 
     ...(description.mark !== undefined && { mark: description.mark }),
     use: description.use,
     panel,
-    lettering: (description.lettering ?? []).map((item, i) => describeLettering(item, i, facts, panel)),
+    lettering: (description.lettering ?? []).map((item, i) =>
+      describeLettering(item, i, facts, panel, description.use),
+    ),
     braille: (description.braille ?? []).map((item, i) => describeBraille(item, i, facts, translator)),
     pictograms: (description.pictograms ?? []).map((item, i) => {
       const field = item.field && facts.box(item.field)
@@ -80,10 +83,16 @@ function describePanel(panel: SignDescription['panel'], facts: Facts): Panel {
   }
 }
 
-function describeLettering(item: LetteringDescription, index: number, facts: Facts, panel: Panel): Lettering {
+function describeLettering(
+  item: LetteringDescription,
+  index: number,
+  facts: Facts,
+  panel: Panel,
+  use: Sign['use'],
+): Lettering {
   const element = `lettering/${index}`
   const pointer = `${ROOT}/lettering/${index}`
-  const lines = item.lines ?? (item.text === undefined ? [] : [item.text])
+  const lines = item.lines ?? [item.text]
   const start = facts.point(item.baseline)
   const spacing = needed(facts.length(item.baselineSpacing), 'baselineSpacing')
   const baselineOf = (line: number): LetteringLine['baseline'] => {
@@ -93,12 +102,12 @@ function describeLettering(item: LetteringDescription, index: number, facts: Fac
   const finish = facts.kind(item.finish)
   return {
     place: place(element, pointer),
-    part: item.part ?? 'both',
+    part: item.part ?? assumedPart(use),
     ...(item.part === undefined && { partAssumed: true }),
-    text: facts.kind(item.text ?? item.lines?.join(' ')),
+    text: facts.kind(item.lines?.join(' ') ?? item.text),
     lines: lines.map((text, line) => ({
       place: place(`${element}/line/${line}`, item.lines ? `${pointer}/lines/${line}` : `${pointer}/text`),
-      text: declared(text),
+      text: facts.kind(text),
       baseline: baselineOf(line),
       outlines: [],
     })),
@@ -151,7 +160,7 @@ function assumptionsOf(description: SignDescription): Assumption[] {
     say('pictograms', 'No pictograms were described; the sign is taken to have none.')
   description.lettering?.forEach((item, i) => {
     if (item.part === undefined)
-      say('part', `lettering/${i}: no part was given; one set of characters is taken to serve touch and sight.`)
+      say('part', `lettering/${i}: no part was given; ${TAKEN_FOR[assumedPart(description.use)]}.`)
     checkLines(item, `lettering/${i}`)
   })
   description.braille?.forEach((item, i) => {
@@ -165,6 +174,12 @@ function assumptionsOf(description: SignDescription): Assumption[] {
     if (item.text === undefined || item.lines === undefined || words(item.text) === words(item.lines.join(' '))) return
     say('conflict', `${element}: the text and the lines differ; the lines are what is on the sign and are judged.`)
   }
+}
+
+const TAKEN_FOR = {
+  both: 'one set of characters is taken to serve touch and sight',
+  visual: 'the characters are taken to be for sight',
+  raised: 'the characters are taken to be raised',
 }
 
 const words = (text: string): string => text.trim().split(/\s+/u).join(' ')

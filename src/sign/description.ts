@@ -64,7 +64,9 @@ const LetteringDescription = z
     part: z
       .enum(PARTS)
       .optional()
-      .describe('Read by touch, by sight, or one set of characters for both (the default).'),
+      .describe(
+        'Read by touch, by sight, or one set of characters for both. Absent: both; for a use that asks for nothing to be read by touch, visual.',
+      ),
     text: Text.optional(),
     lines: Lines.optional().describe('The text line by line; absent: one line.'),
     typeface: z.strictObject({ family: text(LONGEST_NAME).optional(), style: z.enum(STYLES).optional() }).optional(),

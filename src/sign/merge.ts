@@ -2,10 +2,13 @@ import type { Box } from '../geometry/box.js'
 import type { Point } from '../geometry/point.js'
 import { isKnown, type Assumption, type Colour, type Fact, type Place } from './sign.js'
 
-/** Two figures of one length that differ by no more are the same figure. Ours; well under any tolerance of a standard. */
-const SAME_LENGTH = 0.05
-/** The same for a ratio or a luminance. Ours. */
-const SAME_RATIO = 0.005
+/**
+ * Two figures of one length that differ by no more are the same figure: the arithmetic of drawn coordinates is off by as much. What
+ * differs by more is a conflict, however small, since a limit may lie between the two.
+ */
+const SAME_LENGTH = 0.001
+/** The same for a ratio or a luminance. */
+const SAME_RATIO = 1e-6
 
 /** Joins what a drawing shows with what a description says, fact by fact, and keeps a list of where they differ. */
 export class Merge {

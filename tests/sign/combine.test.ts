@@ -68,13 +68,23 @@ describe('a drawing and a description together', () => {
     ])
   })
 
-  it('sees no conflict within the twentieth of a millimetre that tells two figures apart', () => {
-    const sign = combine(
-      drawn({ braille: [{ text: 'room', cellSpacing: 6.86 }] }),
-      signOf({ braille: [{ cellSpacing: 6.9 }] }),
-    )
-    expect(conflicts(sign)).toEqual([])
-    expect(sign.braille[0]?.cellSpacing).toMatchObject({ value: 6.86, basis: 'drawn' })
+  // Contract of the service, 2: the description wins and each conflict is listed; 4: 0.001 mm is noise of arithmetic
+  it('sees no conflict within the noise of arithmetic, and one in every difference beyond it', () => {
+    const drawnAt = (cellSpacing: number) =>
+      combine(
+        drawn({ braille: [{ text: 'room', cellSpacing }] }, (sign) => ({
+          ...sign,
+          braille: sign.braille.map((block) => ({
+            ...block,
+            cellSpacing: { value: cellSpacing, basis: 'drawn', min: 6.8, max: 7, count: 3 },
+          })),
+        })),
+        signOf({ braille: [{ cellSpacing: 6.9 }] }),
+      )
+    expect(conflicts(drawnAt(6.9009))).toEqual([])
+    expect(drawnAt(6.9009).braille[0]?.cellSpacing).toMatchObject({ value: 6.9009, basis: 'drawn', min: 6.8, max: 7 })
+    expect(conflicts(drawnAt(6.86))).toHaveLength(1)
+    expect(drawnAt(6.86).braille[0]?.cellSpacing).toEqual({ value: 6.9, basis: 'declared' })
   })
 
   it('names other words and other cells', () => {
@@ -86,6 +96,25 @@ describe('a drawing and a description together', () => {
     expect(valueOf(sign.lettering[0]?.text)).toBe('DOOR')
     expect(valueOf(sign.braille[0]?.lines[0]?.cells)).toBe('⠙⠕⠕⠗')
     expect(sign.lettering[0]?.part).toBe('visual')
+  })
+
+  // 2010 ADA Standards 216.3: directional and informational signs comply with 703.5 alone
+  it('takes a part that nobody said as the use has it', () => {
+    const unsaid = drawn({ lettering: [{ text: 'EXIT TO YARD' }] }, (sign) => ({
+      ...sign,
+      lettering: sign.lettering.map((item) => ({ ...item, partAssumed: true })),
+      assumptions: [{ about: 'part', text: 'one set that serves touch and sight' }],
+    }))
+    const parts = (sign: Sign) => sign.lettering.map(({ part }) => part)
+    expect(parts(combine(unsaid))).toEqual(['both'])
+    const directional = combine({ ...unsaid, use: 'directional' })
+    expect(parts(directional)).toEqual(['visual'])
+    expect(directional.assumptions.map(({ text }) => text).join()).not.toContain('touch and sight')
+    expect(parts(combine(unsaid, signOf({ use: 'directional' })))).toEqual(['visual'])
+    expect(parts(combine(unsaid, signOf({ use: 'directional', lettering: [{ text: 'EXIT TO YARD' }] })))).toEqual([
+      'visual',
+    ])
+    expect(parts(combine(drawn({ use: 'directional', lettering: [{ part: 'both' }] })))).toEqual(['both'])
   })
 
   it('keeps the drawn part when the description does not say one', () => {

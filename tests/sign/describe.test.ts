@@ -71,6 +71,23 @@ describe('described lettering', () => {
     expect(lettering?.lines.map((line) => isKnown(line.baseline))).toEqual([true, false])
   })
 
+  it('reads its lines where the text says something else', () => {
+    const [lettering] = signOf({ lettering: [{ text: 'PUMP', lines: ['Boiler', 'Room'] }] }).lettering
+    expect(lettering?.text).toEqual({ value: 'Boiler Room', basis: 'declared' })
+  })
+
+  it('is one line of unknown words when no text is given, where it is said to be', () => {
+    const [lettering] = signOf({ lettering: [{ baseline: { x: 20, y: 45 } }] }).lettering
+    expect(lettering?.lines).toMatchObject([
+      { text: { unknown: 'missing-fact' }, baseline: { value: { x: 20, y: 45 } } },
+    ])
+  })
+
+  it('is for sight on a sign that nobody need read by touch, when no part is given', () => {
+    const part = (use: string) => signOf({ use, lettering: [{ text: 'A' }] }).lettering[0]?.part
+    expect([part('permanent-room'), part('directional'), part('informational')]).toEqual(['both', 'visual', 'visual'])
+  })
+
   it('has no spacing of baselines when it is one line, even if one is given', () => {
     expect(signOf({ lettering: [{ text: 'A', baselineSpacing: 29 }] }).lettering[0]?.baselineSpacing).toBeUndefined()
   })
