@@ -77,6 +77,7 @@ function weighOne(
   switch (limit.kind) {
     case 'length':
     case 'ratio':
+      if (observation.value === true) return plain(observation, resolve(limit, clause, firstUnit), 'pass')
       return number(observation, resolve(limit, clause, firstUnit), firstUnit, options)
     case 'by-viewing-distance':
       return byDistance(observation, resolveByDistance(limit, clause, firstUnit, observation), firstUnit, options)

@@ -2,7 +2,10 @@ import type { Place, WhyUnknown } from '../sign/sign.js'
 
 /** One value of a quantity at one place of the sign. */
 export interface Observation {
-  /** Millimetres, a ratio, a kind from an enumeration, or a plain yes or no. `value` is the mean where it stands for several. */
+  /**
+   * Millimetres, a ratio, a kind from an enumeration, or a plain yes or no. `value` is the mean where it stands for several. A
+   * length is `true` where it is as long as anyone may ask for and has no number of its own.
+   */
   value: number | string | boolean
   min?: number
   max?: number

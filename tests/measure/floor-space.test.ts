@@ -1,5 +1,8 @@
 import { describe, expect, test } from 'vitest'
+import { messageFor } from '../../src/report/messages.js'
+import { measured as measuredOf } from '../../src/report/observed.js'
 import { largestSquareBesideLeaf, reachOfLeaf } from '../../src/geometry/sector.js'
+import { judgementOf } from '../judge/verdicts.js'
 import { PUMP_ROOM, signOf } from './signs.js'
 import { measured, reasonsOf, valuesOf } from './values.js'
 
@@ -40,11 +43,28 @@ describe('clear floor space', () => {
     expect(valuesOf(door({ latchToTextCentre: 228.6 }), 'installation.floorSpace')[0]).toBeCloseTo(18 * 25.4, 9)
   })
 
-  test.each(['away', 'sliding', 'none'])('a door of swing %s takes no floor', (swing) => {
-    const { observations } = measured(door({ swing, latchToTextCentre: undefined }), 'installation.floorSpace')
-    expect(observations[0]?.value).toBeGreaterThan(18 * 25.4)
+  test.each(['away', 'sliding', 'none'])('a door of swing %s takes no floor, and no size is made up', (swing) => {
+    const sign = door({ swing, latchToTextCentre: undefined })
+    const { observations } = measured(sign, 'installation.floorSpace')
+    expect(observations.map(({ value }) => value)).toEqual([true])
     expect(observations[0]?.remark).toContain('not known')
+    const judgement = judgementOf(sign, '703.4.2/floor-space')
+    expect(judgement).toMatchObject({ verdict: 'pass', margin: null })
+    expect(measuredOf(judgement)).toMatchObject({ value: true, inches: null, min: null, max: null })
+    expect(messageFor(judgement)).toMatch(/^It passes\. No door leaf turns over the floor before the sign\./)
   })
+
+  test.each(['hinge', 'right-of-double-doors', 'nearest-adjacent-wall', 'on-door-push-side'])(
+    'at the place %s the distance from the latch edge says nothing; it is measured on site',
+    (side) => {
+      const values = { 'installation.side': side, 'installation.door.latchToTextCentre': 300 }
+      const judgement = judgementOf(signOf(PUMP_ROOM, values), '703.4.2/floor-space')
+      expect(judgement).toMatchObject({ verdict: 'undetermined', reason: 'missing-fact' })
+      expect(judgement.gaps[0]?.ask?.pointer).toBe('/sign/measured')
+      const onSite = { ...values, measured: [{ quantity: 'installation.floorSpace', values: [460] }] }
+      expect(judgementOf(signOf(PUMP_ROOM, onSite), '703.4.2/floor-space').verdict).toBe('pass')
+    },
+  )
 
   test('open without the swing or the distance, with the place to add them', () => {
     expect(measured(door({ swing: undefined }), 'installation.floorSpace').gaps[0]?.ask?.pointer).toBe(
