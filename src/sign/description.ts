@@ -18,13 +18,13 @@ import {
 
 /** The sign description: the JSON form of a sign. Strict everywhere, so that a misspelt key is named, never ignored. */
 
-const LONGEST_TEXT = 500
-const LONGEST_NAME = 100
-const MOST_ITEMS = 100
-const MOST_LINES = 40
-const MOST_NAMES = 500
-const MOST_VALUES = 1000
-const HIGHEST_RATIO = 100
+export const LONGEST_TEXT = 500
+export const LONGEST_NAME = 100
+export const MOST_ITEMS = 100
+export const MOST_LINES = 40
+export const MOST_NAMES = 500
+export const MOST_VALUES = 1000
+export const HIGHEST_RATIO = 100
 
 /** Control characters (line breaks among them) and halves of surrogate pairs. */
 const UNPRINTABLE = /[\p{Cc}\p{Cs}]/u

@@ -1,4 +1,4 @@
-import { page, repeat, WORD, NAMESPACES, type Attack } from './make.js'
+import { page, repeat, WORD, type Attack } from './make.js'
 
 /** Entities, declarations, and text that never ends. */
 
