@@ -1,12 +1,13 @@
 import { judgeCapitals } from '../braille/capitals.js'
 import { gradesOf } from '../braille/compare.js'
 import { TranslationError } from '../braille/translator.js'
-import { isKnown, type BrailleBlock, type Place } from '../sign/sign.js'
+import { isKnown, type BrailleBlock, type Lettering, type Place } from '../sign/sign.js'
 import { eachBlock, NO_BRAILLE } from './braille.js'
 import { raisedLettering } from './lettering.js'
-import { basisOf, gapOf, nothing, pointerOf } from './facts.js'
-import type { Gap } from './measurement.js'
-import { cellsOf, type Pair } from './pairing.js'
+import { basisOf, gapOf, join, nothing, pointerOf } from './facts.js'
+import { LYING, lyingOf } from './lie.js'
+import type { Gap, Observation } from './measurement.js'
+import { cellsOf, TOO_MANY, type Pair } from './pairing.js'
 import type { Found, Quantities, Subject } from './quantity.js'
 
 /**
@@ -73,6 +74,8 @@ function repeated({ sign }: Subject): Found {
   }
 }
 
+const TOO_MANY_TEXTS = 'the texts and blocks of braille are too many to hold each against each'
+
 function wording(subject: Subject): Found {
   const { sign } = subject
   if (raisedLettering(sign).length === 0) return nothing(NO_RAISED)
@@ -85,26 +88,50 @@ function wording(subject: Subject): Found {
       pairs,
       sign.braille.map((b) => b.place),
     )
-  return {
-    observations: (pairs ?? []).map((p) => ({
-      value: p.grades.length > 0,
-      basis: basisOf(
-        ...p.blocks.map(({ block }) => ({ basis: basisOfBlock(block) })),
-        ...p.lettering.flatMap(({ text }) => (isKnown(text) ? [text] : [])),
+  if (pairs === TOO_MANY)
+    return { observations: [], gaps: [{ reason: 'limit-reached', why: TOO_MANY_TEXTS, places: [sign.panel.place] }] }
+  return join(
+    (pairs ?? []).map((p) =>
+      wordingOf(
+        p,
+        raisedLettering(sign).map(({ lettering }) => lettering),
       ),
-      places: placesOf(p),
-      context: { cells: p.cells, print: p.print, expected: p.expected },
-      remark: `The cells are ${p.cells}; the raised text “${p.print}” is ${p.expected} in contracted braille.`,
-    })),
-    gaps: [],
+    ),
+    NO_BRAILLE,
+  )
+}
+
+/** What one pair says, and whether its braille lies as the letters do: those it repeats tell first, then any others. */
+function wordingOf(p: Pair, raised: Lettering[]): Found {
+  const lying = p.blocks.map(({ block }) => lyingOf(block, [...p.lettering, ...raised])).find((l) => l !== 'alike')
+  const doubtful = lying === 'askew' || lying === 'unknown'
+  if (p.grades.length > 0 && doubtful)
+    return { observations: [], gaps: [{ reason: 'needs-judgement', why: LYING[lying], places: placesOf(p) }] }
+  const wrongWay = doubtful ? undefined : lying
+  const remark = `The cells are ${p.cells}; the raised text “${p.print}” is ${p.expected} in contracted braille.`
+  const observation: Observation = {
+    value: p.grades.length > 0 && !wrongWay,
+    basis: basisOf(
+      ...p.blocks.map(({ block }) => ({ basis: basisOfBlock(block) })),
+      ...p.lettering.flatMap(({ text }) => (isKnown(text) ? [text] : [])),
+    ),
+    places: placesOf(p),
+    context: {
+      cells: p.cells,
+      print: p.print,
+      expected: p.expected,
+      ...(wrongWay && p.grades.length > 0 && { lying: wrongWay }),
+    },
+    remark: wrongWay ? `${LYING[wrongWay]} ${remark}` : remark,
   }
+  return { observations: [observation], gaps: [] }
 }
 
 /** Contracted: decided by the raised text where the cells say it, else by the cells alone. */
 function contracted(subject: Subject): Found {
   const { translator } = subject
   const found = subject.pairs()
-  const pairs = found instanceof TranslationError ? [] : (found ?? [])
+  const pairs = Array.isArray(found) ? found : []
   return eachBlock((block, n) => {
     const cells = cellsOf(block)
     if (cells === undefined) return { observations: [], gaps: unreadCells(block, n) }

@@ -1,13 +1,14 @@
 import type { Box } from '../geometry/box.js'
 import type { Point } from '../geometry/point.js'
 import { isKnown, type BrailleBlock, type Lettering, type Sign } from '../sign/sign.js'
+import { lieOfSign } from './lie.js'
 
 /**
- * Up and down as a reader has them. A sign may be drawn lying on its side or upside down; its braille then tells the
- * reading direction. Points in the frame have x along the lines and y downwards, in millimetres.
+ * Up and down as a reader has them. A sign may be drawn lying on its side, upside down or mirrored; its characters then tell
+ * the reading direction, or its braille where no character was read. Points in the frame have x along the lines and y downwards, in millimetres.
  */
 export interface Frame {
-  /** Degrees from the drawing's x axis to the reading direction. */
+  /** Degrees from the drawing's x axis to the reading direction, the mirror taken away. */
   rotation: number
   of: (point: Point) => Point
   /** Where lines and blocks are, once it has been asked. */
@@ -30,13 +31,20 @@ export function frameOf(sign: Sign): Frame {
 }
 
 function makeFrame(sign: Sign): Frame {
-  const fitted = sign.braille.find((block) => block.lines.length > 0)?.rotation ?? 0
+  const lie = lieOfSign(raisedFirst(sign), sign.braille)
+  const fitted = lie?.rotation ?? 0
   const quarters = Math.round(fitted / 90) * 90
   const rotation = Math.abs(fitted - quarters) <= UPRIGHT_WITHIN ? quarters : fitted
   const [cos, sin] = exactly(rotation)
   const turned = ({ x, y }: Point): Point => ({ x: cos * x + sin * y, y: cos * y - sin * x })
-  return { rotation, of: rotation === 0 ? (point) => point : turned, lines: new Map(), blocks: new Map() }
+  const upright = rotation === 0 ? (point: Point) => point : turned
+  const of = lie?.mirrored ? ({ x, y }: Point) => upright({ x: -x, y }) : upright
+  return { rotation, of, lines: new Map(), blocks: new Map() }
 }
+
+/** Characters that are read by touch before those that are only seen. */
+const raisedFirst = ({ lettering }: Sign): Lettering[] =>
+  [...lettering].sort((a, b) => Number(a.part === 'visual') - Number(b.part === 'visual'))
 
 /** Cosine and sine, exact at the quarter turns. */
 function exactly(degrees: number): [number, number] {

@@ -161,7 +161,7 @@ function addBlock(found: BrailleFound, choice: ChosenReading): void {
     dotSpacing: uncertain ? unreadable : spacings.dotSpacing,
     cellSpacing: uncertain ? unreadable : spacings.cellSpacing,
     ...(spacings.lineSpacing && { lineSpacing: uncertain ? unreadable : spacings.lineSpacing }),
-    rotation: degreesOf(reading),
+    rotation: degreesOf(facing.mirrored ? { x: -reading.x, y: reading.y } : reading),
     mirrored: facing.mirrored,
   })
   found.assumptions.push(...assumptionsOf(choice, element))

@@ -1,7 +1,7 @@
 import { boxOfPoints, unionOfBoxes } from '../geometry/box.js'
 import type { Translator } from '../braille/translator.js'
 import { BRAILLE_CODES, missing, type BrailleBlock, type BrailleLine, type Unknown } from '../sign/sign.js'
-import { alongLine, angleOf, downLine } from './frame.js'
+import { alongLine, downLine, lieOf } from './frame.js'
 import type { LaidRun } from './layout.js'
 
 /**
@@ -61,8 +61,7 @@ export function brailleOfText(runs: readonly LaidRun[], translator: Translator, 
     dotSpacing: BY_FONT,
     cellSpacing: BY_FONT,
     lineSpacing: lines.length > 1 ? BY_FONT : undefined,
-    rotation: frame ? angleOf(frame) : 0,
-    mirrored: frame?.mirrored ?? false,
+    ...(frame ? lieOf(frame) : { rotation: 0, mirrored: false }),
   }
 }
 

@@ -1,5 +1,6 @@
 import { determinant, type Matrix } from '../geometry/matrix.js'
 import type { Point } from '../geometry/point.js'
+import type { Lie } from '../sign/sign.js'
 
 /** How a line of characters lies on the sheet. */
 export interface Frame {
@@ -30,6 +31,12 @@ export function frameOf({ a, b, c, d, e, f }: Matrix, fontSize: number): Frame |
 /** Direction of a frame, in degrees clockwise as seen, 0 to 360. */
 export const angleOf = ({ along }: Pick<Frame, 'along'>): number =>
   ((Math.atan2(along.y, along.x) * 180) / Math.PI + 360) % 360
+
+/** How a line of that frame lies, the mirror taken away. */
+export const lieOf = ({ along, mirrored }: Pick<Frame, 'along' | 'mirrored'>): Lie => ({
+  rotation: angleOf({ along: mirrored ? { x: -along.x, y: along.y } : along }),
+  mirrored,
+})
 
 /** The unit vector at so many degrees clockwise as seen. */
 export const directionAt = (degrees: number): Point => ({

@@ -2,6 +2,7 @@ import type { Box } from '../geometry/box.js'
 import type { Lettering, LetteringPart } from '../sign/sign.js'
 import { paintedRuns, withColours } from './colouring.js'
 import type { Cloud, Surface } from './colours.js'
+import { lieOf } from './frame.js'
 import type { LaidRun } from './layout.js'
 import { groupRuns, letteringOfText, type TextGroup } from './text.js'
 
@@ -14,7 +15,10 @@ export interface LiveSet {
 
 /** Live text as sets, in reading order as far as their boxes tell; colours are still unknown. */
 export function setsOfRuns(runs: readonly { run: LaidRun; part: LetteringPart }[]): LiveSet[] {
-  return groupRuns(runs).map((group, i) => ({ group, lettering: letteringOfText(group, `lettering/${i}`) }))
+  return groupRuns(runs).map((group, i) => {
+    const { frame } = group.runs[0]
+    return { group, lettering: { ...letteringOfText(group, `lettering/${i}`), ...(frame && { lie: lieOf(frame) }) } }
+  })
 }
 
 /** The sets that stand on the panel (all of them when it is not known), with their colours, numbered anew. */

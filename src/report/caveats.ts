@@ -17,6 +17,9 @@ const LIFE_SAFETY =
 const GIFT =
   'No code asks for anything of a gift. Its geometry and wording are held against the standard as a measure of good braille and lettering only.'
 
+const MIRRORED =
+  'The sign is drawn mirrored and was read as artwork for the back of a clear sheet. Made as it is drawn, for reading from the front, it cannot be read.'
+
 const DECLARED: Record<ReportStage, string> = {
   drawing: 'The drawing stage passes on declared values alone: nothing was taken from a drawing or measured.',
   product: 'The product stage passes on declared values alone: nothing was measured on the finished product.',
@@ -46,6 +49,7 @@ export function caveatsOf({ sign, findings, decisionRule }: CaveatInput): string
     ...declaredStages(findings).map((stage) => DECLARED[stage]),
     ...doubts(findings),
     ...unread(sign),
+    ...(isMirrored(sign) ? [MIRRORED] : []),
     ruleLine(decisionRule),
   ]
 }
@@ -72,6 +76,10 @@ function unread({ unread }: Sign): string[] {
   const parts = unread.length === 1 ? 'One part of the sign was' : `${unread.length} parts of the sign were`
   return [`${parts} seen but not understood; what depends on them was left undecided.`]
 }
+
+/** Whether letters and braille are drawn for the other side; where only one of them is, a finding says so. */
+const isMirrored = ({ lettering, braille }: Sign): boolean =>
+  braille.some((block) => block.mirrored) && lettering.every(({ lie }) => lie?.mirrored !== false)
 
 const ruleLine = (rule: 'simple' | 'guarded'): string =>
   rule === 'simple'

@@ -158,6 +158,8 @@ export interface Lettering {
   colour: Fact<Colour>
   /** What is behind the characters. */
   background: Fact<Colour>
+  /** How they lie on the drawing; undefined when they were not read or not drawn. */
+  lie?: Lie
 }
 
 export interface LetteringLine {
@@ -181,11 +183,17 @@ export interface BrailleBlock {
   cellSpacing: Fact<number>
   /** Undefined when there is one line. */
   lineSpacing?: Fact<number>
-  /** Degrees, clockwise as seen, from the drawing's x axis to the reading direction. */
+  /**
+   * Degrees, clockwise as seen, from the drawing's x axis to the reading direction, after the mirror is taken away (left and
+   * right exchanged): a plain mirror image has rotation 0.
+   */
   rotation: number
   /** Drawn for reading from the other side (the back of clear sheet). */
   mirrored: boolean
 }
+
+/** How characters lie on the drawing, told as for braille. */
+export type Lie = Pick<BrailleBlock, 'rotation' | 'mirrored'>
 
 export interface BrailleLine {
   place: Place
