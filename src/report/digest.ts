@@ -37,7 +37,7 @@ const rows = new WeakMap<Requirement, string>()
 /**
  * Names the findings of one sign for waivers and for comparing two reports: half of a fingerprint is the requirement, half
  * the sign and the offending parts.
- * @param sign what tells one sign from another: its mark or, without one, its words
+ * @param sign what tells one sign from another: its mark
  */
 export function fingerprinter(sign: string): (requirement: Requirement, elements: readonly string[]) => string {
   const places = new Map<string, string>()

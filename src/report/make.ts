@@ -1,11 +1,12 @@
 import type { Translator } from '../braille/translator.js'
 import type { CheckInput } from '../check.js'
 import type { Judgement } from '../judge/finding.js'
-import { isKnown, type Sign } from '../sign/sign.js'
+import type { Sign } from '../sign/sign.js'
 import type { LoadedStandard } from '../standards/catalogue.js'
 import { VERSION } from '../version.js'
 import { caveatsOf } from './caveats.js'
 import { fingerprinter, reportId } from './digest.js'
+import { elementKeys } from './element-keys.js'
 import { findingOf } from './finding.js'
 import { reportPlace, reportSource } from './place.js'
 import { questionsOf, toMeasureOf } from './questions.js'
@@ -25,7 +26,9 @@ export interface ReportInput {
 /** All judgements as a report. Pure, with a fixed order of keys: the same input gives the same bytes. */
 export function makeReport({ input, sign, standards, judgements, translator }: ReportInput): Report {
   const all = judgements.flat()
-  const fingerprint = fingerprinter(nameOf(sign))
+  const named = fingerprinter(nameOf(sign))
+  const keyOf = elementKeys(sign)
+  const fingerprint: typeof named = (requirement, elements) => named(requirement, elements.map(keyOf))
   const findings = standards.flatMap((standard, i) =>
     (judgements[i] ?? []).map((judgement) => findingOf(judgement, standard, fingerprint, all)),
   )
@@ -61,12 +64,8 @@ export function makeReport({ input, sign, standards, judgements, translator }: R
   }
 }
 
-/** What tells one sign from another: its mark or, without one, its words. */
-function nameOf(sign: Sign): string {
-  if (sign.mark !== undefined) return `mark ${sign.mark}`
-  const words = sign.lettering.map(({ text }) => (isKnown(text) ? text.value : '')).join(' ')
-  return `words ${words}`
-}
+/** What tells one sign from another: its mark. Without one, only its parts tell. */
+const nameOf = ({ mark }: Sign): string => (mark === undefined ? '' : `mark ${mark}`)
 
 function distinct<T>(items: T[]): T[] {
   const byText = new Map(items.map((item) => [JSON.stringify(item), item]))
