@@ -1,4 +1,5 @@
 import { isElement, isSvg, type Element } from './document.js'
+import { leave } from './effects.js'
 import { enter } from './enter.js'
 import { WORDS } from './collector.js'
 import { parseLengths } from './length.js'
@@ -76,10 +77,8 @@ function gatherChild(scene: Scene, child: Element, parent: Context, characters: 
   const context = enter(scene, child, parent)
   if (!context) return
   gather(scene, { element: child, context }, characters, ranges)
-  if (context.barrier !== parent.barrier) {
-    context.barrier?.hold(WORDS)
-    context.barrier?.report(scene.collector)
-  }
+  if (context.barrier !== parent.barrier) context.barrier?.hold(WORDS)
+  leave(scene, context, parent)
 }
 
 /** Turns line breaks and tabs into blanks in place, and says which characters are left. */

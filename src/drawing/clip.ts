@@ -1,140 +1,166 @@
-import { boxContains, boxesOverlap, boxOfPoints, type Box } from '../geometry/box.js'
-import { boxOfContours, flatten } from '../geometry/curve.js'
-import { apply, multiply, type Matrix } from '../geometry/matrix.js'
-import type { Contour, Polyline } from '../geometry/outline.js'
-import { contains, distanceBetween } from '../geometry/polyline.js'
+import { boxOfContours } from '../geometry/curve.js'
+import { multiply, scaling, translation, type Matrix } from '../geometry/matrix.js'
+import { circleOf } from './arc.js'
 import { outlineOf, SHAPE_NAMES } from './basic-shapes.js'
-import { isElement, isSvg, type Element } from './document.js'
+import { Clip, seenThrough } from './clipping.js'
+import { sourceOf } from './collector.js'
+import { isElement, isSvg, XLINK_HREF, type Element } from './document.js'
+import type { Shape } from './drawing.js'
+import { parseLength } from './length.js'
+import { objectBox } from './object-box.js'
+import { parseReference } from './reference.js'
+import { Region } from './region.js'
+import { enterResource } from './resource.js'
 import { lengthsAt, type Context, type Scene } from './scene.js'
-import { computeStyle, INITIAL_STYLE } from './style.js'
+import { computeStyle } from './style.js'
 import { parseTransform } from './transform.js'
 
 /**
- * Clips (SVG 1.1, 14.3) as regions in millimetres, and whether one changes a shape at all: a shape that lies wholly in a
- * region is not changed, one that lies wholly outside of all is not seen. What a clip cuts through is not worked out.
+ * Clips as regions in millimetres: SVG 1.1, 14.3. The shapes of a `clipPath` are joined; a clip on one of them, or on the
+ * `clipPath` itself, cuts it further.
  */
-export interface Clip {
-  regions: Region[]
-}
-
-interface Region {
-  polylines: Polyline[]
-  rule: 'nonzero' | 'evenodd'
-  box: Box
-}
-
-/** How many edges it takes to hold something against a clip. */
-export const edgesOf = (clip: Clip): number =>
-  clip.regions.reduce((n, region) => n + region.polylines.reduce((m, line) => m + line.length, 0), 0)
-
-export type ClipEffect = 'none' | 'hides' | 'cuts'
-
-/** A clip along a shape's own edge, to the last digit that files write, does not cut it. Millimetres. */
-const EDGE = 0.002
-
-export function effectOfClip(clip: Clip, box: Box): ClipEffect {
-  const near = clip.regions.filter((region) => boxesOverlap(grown(region.box, EDGE), grown(box, EDGE)))
-  if (near.length === 0) return 'hides'
-  return near.some((region) => holds(region, box)) ? 'none' : 'cuts'
-}
-
-const grown = (b: Box, by: number): Box => ({
-  x: b.x - by,
-  y: b.y - by,
-  width: b.width + 2 * by,
-  height: b.height + 2 * by,
-})
-
-function holds(region: Region, box: Box): boolean {
-  if (!boxContains(region.box, box, EDGE)) return false
-  if (isBox(region)) return true
-  const inner = grown(box, -Math.min(EDGE, box.width / 2, box.height / 2))
-  if (!contains(region.polylines, { x: inner.x, y: inner.y }, region.rule)) return false
-  return distanceBetween(region.polylines, [cornersOf(inner)]).distance > 0 && !enclosesEdges(inner, region)
-}
-
-/** A hole of the region that lies inside the box, edges and all. */
-const enclosesEdges = (box: Box, region: Region): boolean =>
-  region.polylines.some(([p]) => p && boxContains(box, { x: p.x, y: p.y, width: 0, height: 0 }))
-
-const cornersOf = ({ x, y, width, height }: Box): Polyline => [
-  { x, y },
-  { x: x + width, y },
-  { x: x + width, y: y + height },
-  { x, y: y + height },
-]
-
-/** One rectangle along the axes: each of its points lies in a corner of its box, and it goes round once. */
-function isBox({ polylines, box }: Region): boolean {
-  const [corners] = polylines
-  if (polylines.length !== 1 || corners.length !== 4) return false
-  const slack = EDGE / 2
-  const near = (p: number, q: number) => Math.abs(p - q) <= slack
-  return cornersOf(box).every((c) => corners.some((p) => near(p.x, c.x) && near(p.y, c.y)))
-}
-
-/** The region of a rectangle in user units. */
-export function frameRegion(box: Box, matrix: Matrix): Region {
-  const corners = cornersOf(box).map((corner) => apply(matrix, corner))
-  return { polylines: [corners], rule: 'nonzero', box: boxOfFrame(box, matrix) }
-}
-
-/** The box in millimetres round a rectangle in user units. */
-export const boxOfFrame = (box: Box, matrix: Matrix): Box =>
-  boxOfPoints(cornersOf(box).map((corner) => apply(matrix, corner))) ?? box
-
-function regionOf(contours: Contour[], rule: Region['rule']): Region | undefined {
-  const box = boxOfContours(contours)
-  if (!box || !Object.values(box).every(Number.isFinite)) return undefined
-  return { polylines: contours.map((contour) => flatten(contour, EDGE / 4)), rule, box }
-}
 
 /**
- * The clip of an element from its property `clip-path`; undefined when it has none, `unresolved` when it is one that is not
- * worked out: shapes of CSS, other units than the user's, text, references and clips inside.
+ * The clips of an element from its property `clip-path`, all of which hold; `unresolved` for one that is not worked out:
+ * shapes of CSS, text inside, shapes that are cut.
+ * @param context that of the element, in whose user space the clip stands.
  */
-export function clipOf(scene: Scene, written: string, context: Context): Clip | 'unresolved' | undefined {
-  const reference = /^\s*url\(\s*["']?([^"')\s]{1,300})["']?\s*\)\s*$/.exec(written)
-  if (!reference) return 'unresolved'
-  const element = scene.find(reference[1])
-  if (!element) return reference[1].startsWith('#') ? undefined : 'unresolved'
-  if (element.name !== 'clipPath') return undefined
-  scene.spend('references', 1, element)
-  const declared = scene.cascade.of(element)
-  if (element.attributes.get('clipPathUnits') === 'objectBoundingBox') return 'unresolved'
-  if (!isPlain(declared.get('clip-path'))) return 'unresolved'
-  const own = parseTransform(element.attributes.get('transform') ?? '', 'attribute')
-  if (!own || declared.has('transform')) return 'unresolved'
-  const matrix = multiply(context.matrix, own)
-  const style = computeStyle(declared, INITIAL_STYLE, { viewport: context.viewport, rootFontSize: scene.rootFontSize })
+export function clipsOf(
+  scene: Scene,
+  clipped: Element,
+  written: string,
+  context: Context,
+): readonly Clip[] | 'unresolved' {
+  const reference = parseReference(written)
+  if (!reference || reference.rest !== '') return 'unresolved'
+  const element = scene.find(reference.target)
+  if (!element) return reference.target.startsWith('#') ? [] : 'unresolved'
+  return element.name === 'clipPath' ? clipsFrom(scene, clipped, element, context) : []
+}
+
+function clipsFrom(scene: Scene, clipped: Element, element: Element, context: Context): readonly Clip[] | 'unresolved' {
+  const matrix = clipMatrix(scene, clipped, element, context)
+  if (!matrix) return 'unresolved'
+  const known = scene.clipsMade.get(element)
+  if (known && known.context.viewport === context.viewport && sameMatrix(known.matrix, matrix)) return known.clips
+  const { viewport } = context
+  const inside = enterResource(scene, element, context, { matrix, viewport, opacity: 1 })
+  if (!inside) return 'unresolved'
   const regions: Region[] = []
   for (const child of element.children) {
     if (!isElement(child) || !isSvg(child) || /^(title|desc|metadata)$/.test(child.name)) continue
-    const region = regionOfChild(scene, child, { ...context, matrix, style })
-    if (region === 'unresolved') return 'unresolved'
-    if (region) regions.push(region)
+    const found = regionsOf(scene, child, inside)
+    if (found === 'unresolved') return 'unresolved'
+    regions.push(...found)
   }
-  return { regions }
+  const outer = clipsDeclared(scene, element, inside)
+  if (outer === 'unresolved') return 'unresolved'
+  const clips = [new Clip(regions), ...outer]
+  scene.clipsMade.set(element, { context, matrix, clips })
+  return clips
 }
 
-const isPlain = (written: string | undefined): boolean => written === undefined || written.trim() === 'none'
+const sameMatrix = (p: Matrix, q: Matrix): boolean =>
+  p.a === q.a && p.b === q.b && p.c === q.c && p.d === q.d && p.e === q.e && p.f === q.f
 
-/** One shape of a clip; undefined when it is hidden or empty. */
-function regionOfChild(scene: Scene, element: Element, context: Context): Region | 'unresolved' | undefined {
-  if (!SHAPE_NAMES.has(element.name)) return 'unresolved'
+/** From the coordinates of the clip's content to millimetres. */
+function clipMatrix(scene: Scene, clipped: Element, element: Element, context: Context): Matrix | undefined {
+  const own = ownTransform(scene, element)
+  if (!own) return undefined
+  if (element.attributes.get('clipPathUnits')?.trim() !== 'objectBoundingBox') return multiply(context.matrix, own)
+  const box = objectBox(scene, clipped, context)
+  if (!box) return undefined
+  const units = multiply(translation(box.x, box.y), scaling(box.width, box.height))
+  return multiply(context.matrix, multiply(units, own))
+}
+
+function ownTransform(scene: Scene, element: Element): Matrix | undefined {
+  const property = scene.cascade.of(element).get('transform')
+  return property === undefined
+    ? parseTransform(element.attributes.get('transform') ?? '', 'attribute')
+    : parseTransform(property, 'property')
+}
+
+/** The clips that a clip or one of its shapes has itself. */
+function clipsDeclared(scene: Scene, element: Element, context: Context): readonly Clip[] | 'unresolved' {
+  const written = scene.cascade.of(element).get('clip-path')?.trim()
+  return written === undefined || written === 'none' ? [] : clipsOf(scene, element, written, context)
+}
+
+/** What one child of a clip lets through; nothing when it is hidden or empty. */
+function regionsOf(scene: Scene, element: Element, parent: Context): Region[] | 'unresolved' {
   const declared = scene.cascade.of(element)
-  const style = computeStyle(declared, context.style, { viewport: context.viewport, rootFontSize: scene.rootFontSize })
-  if (declared.get('display')?.trim() === 'none' || !style.visible) return undefined
-  const own = parseTransform(element.attributes.get('transform') ?? '', 'attribute')
-  if (!own || declared.has('transform') || !isPlain(declared.get('clip-path'))) return 'unresolved'
-  const matrix = multiply(context.matrix, own)
+  const lengths = { viewport: parent.viewport, rootFontSize: scene.rootFontSize }
+  const style = computeStyle(declared, parent.style, lengths)
+  if (declared.get('display')?.trim() === 'none') return []
+  const own = ownTransform(scene, element)
+  if (!own) return 'unresolved'
+  const context: Context = { ...parent, style, matrix: multiply(parent.matrix, own) }
+  if (element.name !== 'use' && !SHAPE_NAMES.has(element.name)) return 'unresolved'
+  const regions =
+    element.name === 'use' ? regionsOfUse(scene, element, context) : regionOfShape(scene, element, context)
+  const clips = regions === 'unresolved' ? [] : clipsDeclared(scene, element, context)
+  return regions === 'unresolved' || clips === 'unresolved'
+    ? 'unresolved'
+    : throughClips(scene, element, regions, clips)
+}
+
+/** SVG 1.1, 14.3.5: a reference in a clip leads to one shape. */
+function regionsOfUse(scene: Scene, element: Element, context: Context): Region[] | 'unresolved' {
+  const target = scene.find((element.attributes.get('href') ?? element.attributes.get(XLINK_HREF) ?? '').trim())
+  if (!target) return []
+  if (!SHAPE_NAMES.has(target.name)) return 'unresolved'
+  scene.spend('references', 1, element)
+  const lengths = lengthsAt(scene, context)
+  const x = parseLength(element.attributes.get('x') ?? '0', 'x', lengths)
+  const y = parseLength(element.attributes.get('y') ?? '0', 'y', lengths)
+  if (x === undefined || y === undefined) return 'unresolved'
+  return regionsOf(scene, target, { ...context, matrix: multiply(context.matrix, translation(x, y)) })
+}
+
+function regionOfShape(scene: Scene, element: Element, context: Context): Region[] | 'unresolved' {
+  if (!context.style.visible) return []
+  const declared = scene.cascade.of(element)
   const read = (name: string) => declared.get(name) ?? element.attributes.get(name)
-  const { contours, fault } = outlineOf(element.name, read, lengthsAt(scene, context), matrix)
+  const { contours, ellipse, fault } = outlineOf(element.name, read, lengthsAt(scene, context), context.matrix)
   if (fault !== undefined) return 'unresolved'
-  scene.spend(
-    'pathSegments',
-    contours.reduce((n, c) => n + c.segments.length, 0),
-    element,
-  )
-  return regionOf(contours, style.clipRule)
+  scene.spend('pathSegments', contours.reduce((n, c) => n + c.segments.length, 0), element) // prettier-ignore
+  const region = Region.of(contours, context.style.clipRule)
+  if (!region) return contours.length > 0 && boxOfContours(contours) ? 'unresolved' : []
+  region.source = context.source ?? sourceOf(element)
+  region.circle = ellipse && circleOf(ellipse)
+  return [region]
+}
+
+function throughClips(
+  scene: Scene,
+  element: Element,
+  regions: Region[],
+  clips: readonly Clip[],
+): Region[] | 'unresolved' {
+  let left = regions
+  for (const clip of clips) {
+    const seen = left.map((region) => seenThrough(clip, shapeOf(region, element), (n) => scene.spend('clipEdges', n, element))) // prettier-ignore
+    if (seen.some(({ cut }) => cut.length > 0)) return 'unresolved'
+    left = seen.flatMap(({ shapes }) => shapes.map(regionFrom))
+  }
+  return left
+}
+
+/** A region as something that is painted, and back: what is seen of it is then what is left of it. */
+const shapeOf = ({ contours, rule, box, circle, source }: Region, element: Element): Shape => ({
+  contours: [...contours],
+  fillRule: rule,
+  fill: { opacity: 1, written: '' },
+  box,
+  circle,
+  source: source ?? sourceOf(element),
+  labels: { names: [] },
+})
+
+function regionFrom({ contours, fillRule, box, circle, source }: Shape): Region {
+  const region = new Region(contours, fillRule, box)
+  region.circle = circle
+  region.source = source
+  return region
 }

@@ -61,8 +61,13 @@ export class Barrier {
     for (const kind of couldBe) this.kinds.add(kind)
   }
 
+  /** Whether something was held that could matter. */
+  get holds(): boolean {
+    return this.kinds.size > 0
+  }
+
   /** One entry for all that it held back; none when it held nothing. */
   report(collector: Collector): void {
-    if (this.kinds.size > 0) collector.ignore(this.source, this.why, [...this.kinds], unionOfBoxes(this.boxes))
+    if (this.holds) collector.ignore(this.source, this.why, [...this.kinds], unionOfBoxes(this.boxes))
   }
 }

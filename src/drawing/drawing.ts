@@ -48,6 +48,8 @@ export interface Shape {
 /** sRGB components 0 to 1 and the opacity that is left after all group opacities; undefined colour: not understood. */
 export interface Paint {
   rgb?: [number, number, number]
+  /** Of a gradient, when its colours are known and differ: red, green, blue and the opacity that is left, each 0 to 1. */
+  stops?: [number, number, number, number][]
   opacity: number
   /** The paint as written, for messages. */
   written: string

@@ -1,8 +1,8 @@
 import { determinant, IDENTITY, multiply, translation, type Matrix } from '../geometry/matrix.js'
 import type { Declared } from './cascade.js'
-import { clipOf } from './clip.js'
-import { ANYTHING, Barrier } from './collector.js'
+import { ANYTHING } from './collector.js'
 import type { Element } from './document.js'
+import { applyEffects } from './effects.js'
 import { labelsOf } from './labels.js'
 import { parseLengths, type LengthContext } from './length.js'
 import { LIMITS } from './limits.js'
@@ -32,6 +32,7 @@ export function enter(scene: Scene, element: Element, parent: Context): Context 
   if (own !== IDENTITY) here.matrix = multiply(parent.matrix, own)
   if (determinant(here.matrix) === 0) return undefined
   here.opacity = parent.opacity * (parseOpacity(declared.get('opacity')) ?? 1)
+  if (here.opacity === 0) return undefined
   here.labels = labelsOf(element, parent.labels)
   if (declared.size > 0) applyEffects(scene, element, declared, here)
   return here
@@ -66,21 +67,4 @@ function ownTransform(element: Element, declared: Declared, lengths: LengthConte
   if (/%|[a-z]{4}/i.test(origin)) return undefined
   const [x, y = 0] = [parseLengths(origin, 'x', lengths)[0], parseLengths(origin, 'y', lengths)[1]]
   return x === undefined ? undefined : multiply(translation(x, y), multiply(list, translation(-x, -y)))
-}
-
-/** Clips that are worked out join the others; everything else that hides or changes what is inside becomes a barrier. */
-function applyEffects(scene: Scene, element: Element, declared: Declared, here: Context): void {
-  const isSet = (property: string) => {
-    const written = declared.get(property)
-    return written !== undefined && !/^\s*(none|normal)?\s*$/.test(written)
-  }
-  const put = (why: string) => (here.barrier ??= new Barrier(sourceAt(element, here), why))
-  if (isSet('mask') || isSet('mask-image')) put('It is drawn through a mask, which is not worked out.')
-  if (isSet('filter')) put('It is drawn through a filter, which is not worked out.')
-  if (isSet('mix-blend-mode'))
-    scene.collector.ignore(sourceAt(element, here), 'Its colours are blended with what is below.', ['colour'])
-  if (!isSet('clip-path')) return
-  const clip = clipOf(scene, declared.get('clip-path') ?? '', here)
-  if (clip === 'unresolved') put('It is clipped in a way that is not worked out.')
-  else if (clip) here.clips = [...here.clips, clip]
 }

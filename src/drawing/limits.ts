@@ -24,7 +24,7 @@ export const LIMITS = {
   pathSegments: 500_000,
   /** Dashes of all dashed strokes. */
   dashes: 100_000,
-  /** Edges of clips, as often as something painted is held against them. */
+  /** Edges of clips and of what is held against them, as often as one is looked at. */
   clipEdges: 3_000_000,
   /** UTF-16 units of all style sheets. */
   styleSheetLength: 256_000,
@@ -34,6 +34,8 @@ export const LIMITS = {
   selectorSteps: 5_000_000,
   /** Characters of live text that are painted. */
   textCharacters: 100_000,
+  /** Shapes that patterns repeat, as often as they do. */
+  patternCopies: 50_000,
 } as const
 
 /** Internal entities, as drawing programs write them for namespaces: few, short and flat. */

@@ -1,8 +1,11 @@
 import { meanScale, type Matrix } from '../geometry/matrix.js'
 import { parseColour } from './colour.js'
+import { dashesOf } from './dashes.js'
 import type { Element } from './document.js'
 import type { Paint, Stroke } from './drawing.js'
-import { parseNumbers } from './numbers.js'
+import { GRADIENTS, isUniform, stopsOf } from './gradient.js'
+import { parseReference } from './reference.js'
+import { lengthsAt, type Context, type Scene } from './scene.js'
 import type { Style } from './style.js'
 
 /** Fill and stroke of an element: SVG 1.1, chapter 11. */
@@ -14,65 +17,62 @@ export interface Painted<P extends Paint> {
   pattern?: Element
 }
 
-export type Find = (reference: string) => Element | undefined
-
 const WRITTEN_LENGTH = 100
 
 /** A paint that is longer as written is not looked into. */
 const LONGEST_PAINT = 1000
 
 /** Undefined when nothing is painted: `none`, a reference that leads nowhere, or no opacity left. */
-export function fillOf(style: Style, opacity: number, find: Find): Painted<Paint> | undefined {
-  return resolve(style.fill, style, style.fillOpacity * opacity, find)
+export function fillOf(scene: Scene, here: Context): Painted<Paint> | undefined {
+  const { style, opacity } = here
+  return seenAs(here, resolve(scene, style.fill, style, style.fillOpacity * opacity))
 }
 
 /**
  * The stroke, its width in millimetres by the mean scale of `matrix`. A stroke of width 0 is given all the same: nothing
  * is painted, but a machine may follow it.
  */
-export function strokeOf(style: Style, opacity: number, matrix: Matrix, find: Find): Painted<Stroke> | undefined {
-  const painted = resolve(style.stroke, style, style.strokeOpacity * opacity, find)
+export function strokeOf(scene: Scene, here: Context, matrix: Matrix): Painted<Stroke> | undefined {
+  const { style, opacity } = here
+  const painted = seenAs(here, resolve(scene, style.stroke, style, style.strokeOpacity * opacity))
   if (!painted) return undefined
   const stroke: Stroke = {
     ...painted.paint,
     width: style.strokeWidth * meanScale(matrix),
     linecap: style.strokeLinecap,
     linejoin: style.strokeLinejoin,
-    dashed: isDashed(style.strokeDasharray),
+    dashed: dashesOf(style, lengthsAt(scene, here)) !== undefined,
   }
   return { ...painted, paint: stroke }
 }
 
-const REFERENCE = /^url\(\s*(?:"([^"]*)"|'([^']*)'|([^)'"]*))\s*\)\s*(.*)$/s
-
-/** SVG 1.1, 11.4: a list with a negative number is an error, one of zeros a solid line. */
-function isDashed(written: string): boolean {
-  if (written === 'none') return false
-  const { numbers } = parseNumbers(written.slice(0, LONGEST_PAINT).replace(/[a-z%]+/gi, ' '))
-  return numbers.some((n) => n > 0) && numbers.every((n) => n >= 0)
+/** Behind a filter the colour is no longer that of the paint. */
+function seenAs({ tint }: Context, painted: Painted<Paint> | undefined): Painted<Paint> | undefined {
+  if (!tint || !painted) return painted
+  const { opacity, written } = painted.paint
+  return { ...painted, paint: { opacity, written } }
 }
 
-function resolve(written: string, style: Style, opacity: number, find: Find): Painted<Paint> | undefined {
-  if (written === 'none') return undefined
-  if (written.length > LONGEST_PAINT) return opacity > 0 ? unresolved(written, opacity, undefined) : undefined
+function resolve(scene: Scene, written: string, style: Style, opacity: number): Painted<Paint> | undefined {
+  if (written === 'none' || !(opacity > 0)) return undefined
+  if (written.length > LONGEST_PAINT) return unresolved(written, opacity)
   const text = written.trim()
-  const reference = text.startsWith('url(') ? REFERENCE.exec(text) : undefined
+  const context = /^context-(fill|stroke)$/.exec(text)
+  if (context) return ofContext(scene, written, style, opacity, context[1] === 'fill' ? 'fill' : 'stroke')
+  const reference = parseReference(text)
   if (!reference) return solid(text, written, style, opacity)
-  const target = (reference[1] ?? reference[2] ?? reference[3]).trim()
-  const server = find(target)
-  const fallback = reference[4].trim()
-  if (server && /^(linearGradient|radialGradient|pattern|meshgradient|hatch|solidColor)$/.test(server.name))
-    return opacity > 0
-      ? unresolved(written, opacity, server.name === 'pattern' || server.name === 'hatch' ? server : undefined)
-      : undefined
-  if (fallback !== '') return solid(fallback, written, style, opacity)
+  const { target, rest } = reference
+  const server = scene.find(target)
+  if (server && GRADIENTS.test(server.name)) return gradient(scene, server, written, opacity)
+  if (server && /^(pattern|hatch)$/.test(server.name)) return { ...unresolved(written, opacity), pattern: server }
+  if (server && /^(meshgradient|solidColor)$/.test(server.name)) return unresolved(written, opacity)
+  if (rest !== '') return solid(rest, written, style, opacity)
   // A reference into another file may lead to anything; one that leads nowhere in this file paints nothing (SVG 2, 13.2).
-  return target.startsWith('#') || opacity === 0 ? undefined : unresolved(written, opacity, undefined)
+  return target.startsWith('#') ? undefined : unresolved(written, opacity)
 }
 
-const unresolved = (written: string, opacity: number, pattern: Element | undefined): Painted<Paint> => ({
+const unresolved = (written: string, opacity: number): Painted<Paint> => ({
   paint: { opacity, written: written.slice(0, WRITTEN_LENGTH) },
-  pattern,
 })
 
 function solid(text: string, written: string, style: Style, opacity: number): Painted<Paint> | undefined {
@@ -81,4 +81,27 @@ function solid(text: string, written: string, style: Style, opacity: number): Pa
   const left = opacity * (colour?.alpha ?? 1)
   if (!(left > 0)) return undefined
   return { paint: { rgb: colour?.rgb, opacity: left, written: written.slice(0, WRITTEN_LENGTH) } }
+}
+
+/** SVG 2, 13.2: inside a marker or a clone, the paint of what refers to it; without one, nothing is painted. */
+function ofContext(
+  scene: Scene,
+  written: string,
+  { context }: Style,
+  opacity: number,
+  side: 'fill' | 'stroke',
+): Painted<Paint> | undefined {
+  if (!context) return undefined
+  const found = resolve(scene, context[side], context, opacity)
+  return found && { ...found, paint: { ...found.paint, written: written.slice(0, WRITTEN_LENGTH) } }
+}
+
+function gradient(scene: Scene, server: Element, written: string, opacity: number): Painted<Paint> | undefined {
+  const stops = stopsOf(scene, server)
+  if (!stops) return unresolved(written, opacity)
+  if (stops.every((stop) => stop[3] === 0)) return undefined
+  const { paint } = unresolved(written, opacity)
+  if (!isUniform(stops)) return { paint: { ...paint, stops: stops.map(([r, g, b, own]) => [r, g, b, own * opacity]) } }
+  const [[red, green, blue, own]] = stops
+  return { paint: { ...paint, rgb: [red, green, blue], opacity: own * opacity } }
 }

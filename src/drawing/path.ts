@@ -48,7 +48,7 @@ const at = (segment: readonly (string | number)[], index: number): Point => ({
 })
 
 /** svgpath also reads a command `R` that SVG does not have, and takes leading zeros for an error, which SVG does not. */
-function parsePath(data: string): { path: ReturnType<typeof svgpath>; fault?: string } {
+export function parsePath(data: string): { path: ReturnType<typeof svgpath>; fault?: string } {
   const foreign = data.search(/[rR]/)
   const legal = foreign < 0 ? data : data.slice(0, foreign)
   let path = svgpath(legal)

@@ -6,6 +6,7 @@ import { readDocument } from './document.js'
 import type { Drawing } from './drawing.js'
 import { NO_LABELS } from './labels.js'
 import { readPage } from './page.js'
+import { leave } from './effects.js'
 import { enter } from './enter.js'
 import { Scene, type Context } from './scene.js'
 import { settle } from './settle.js'
@@ -28,7 +29,7 @@ export function readDrawing(bytes: Uint8Array, options: { scale?: number } = {})
   const side = (name: 'width' | 'height') => declared.get(name) ?? root.attributes.get(name)
   const page = readPage(root, { width: side('width'), height: side('height') }, options.scale)
   const style = computeStyle(declared, INITIAL_STYLE, { viewport: page.viewport, rootFontSize: MEDIUM_FONT_SIZE })
-  const scene = new Scene(document, cascade, page, collector, style.fontSize)
+  const scene = new Scene(document, cascade, page, collector, style.fontSize, visitChildren)
   const start: Context = {
     matrix: page.matrix,
     style: INITIAL_STYLE,
@@ -42,7 +43,7 @@ export function readDrawing(bytes: Uint8Array, options: { scale?: number } = {})
   const context = enter(scene, root, start)
   if (context) {
     visitChildren(scene, root, context)
-    context.barrier?.report(collector)
+    leave(scene, context, start)
   }
   for (const { element, why, couldBe } of cascade.gaps) collector.ignore(sourceOf(element), why, couldBe)
   const viewport = viewportOf(page, collector)

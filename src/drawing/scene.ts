@@ -1,6 +1,6 @@
 import type { Matrix } from '../geometry/matrix.js'
 import type { Cascade } from './cascade.js'
-import type { Clip } from './clip.js'
+import type { Clip } from './clipping.js'
 import { sourceOf, type Barrier, type Collector } from './collector.js'
 import type { Element, SvgDocument } from './document.js'
 import type { Labels, Source } from './drawing.js'
@@ -13,14 +13,30 @@ import type { Style } from './style.js'
 /** What the walk through a drawing needs everywhere, and what holds at one place of it. */
 
 export class Scene {
-  private readonly spent = { references: 0, rendered: 0, pathSegments: 0, dashes: 0, clipEdges: 0, textCharacters: 0 }
+  private readonly spent = {
+    references: 0,
+    rendered: 0,
+    pathSegments: 0,
+    textCharacters: 0,
+    clipEdges: 0,
+    patternCopies: 0,
+    dashes: 0,
+  }
+  /** Styles of elements that are painted by reference, by their place in the file. */
+  readonly stylesInPlace = new Map<Element, Style>()
+  /** The colours of gradients; undefined for those that are not understood. */
+  readonly stopsRead = new Map<Element, [number, number, number, number][] | undefined>()
+  /** The last clip that was made of an element, and where. */
+  readonly clipsMade = new Map<Element, { context: Context; matrix: Matrix; clips: readonly Clip[] }>()
 
   constructor(
     readonly document: SvgDocument,
     readonly cascade: Cascade,
     readonly page: Page,
-    readonly collector: Collector,
+    public collector: Collector,
     readonly rootFontSize: number,
+    /** Paints what is inside an element. */
+    readonly paintChildren: (scene: Scene, element: Element, context: Context) => void,
   ) {}
 
   /** The element that a reference like `#dot` leads to, in this file only. */
@@ -41,6 +57,7 @@ const WORDS_FOR = {
   dashes: 'dashes',
   clipEdges: 'edges of clips to hold its shapes against',
   textCharacters: 'characters of live text',
+  patternCopies: 'copies of shapes in patterns',
 } as const
 
 const decoded = (fragment: string): string => {
@@ -61,11 +78,15 @@ export interface Context {
   labels: Labels
   clips: readonly Clip[]
   barrier?: Barrier
+  /** Changes the colours of everything inside and nothing else: a filter. */
+  tint?: Barrier
   /** Elements that are being painted round this one; a reference to one of them is a circle. */
   chain: { element: Element; above?: Context['chain'] }
   depth: number
   /** The outermost `use`, which is where a painted copy stands. */
   source?: Source
+  /** It is painted for something else first, so that the page's edge does not matter. */
+  aside?: boolean
 }
 
 /** What to resolve lengths against at this place. */

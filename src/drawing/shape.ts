@@ -1,82 +1,54 @@
 import type { Box } from '../geometry/box.js'
 import { boxOfContours } from '../geometry/curve.js'
 import type { Matrix } from '../geometry/matrix.js'
+import type { Contour } from '../geometry/outline.js'
 import { circleOf } from './arc.js'
-import { outlineOf, type Read } from './basic-shapes.js'
+import { outlineOf } from './basic-shapes.js'
 import type { Declared } from './cascade.js'
 import { ANYTHING, PICTURE } from './collector.js'
+import { areDots, contoursOfDashes, dashesOf, dashingOf } from './dashes.js'
 import type { Element } from './document.js'
-import type { Shape } from './drawing.js'
+import type { Shape, Stroke } from './drawing.js'
 import { LARGEST_COORDINATE } from './limits.js'
+import { renderMarkers } from './marker.js'
 import { fillOf, strokeOf } from './paint.js'
+import { paintPattern } from './pattern.js'
 import type { Outline } from './pen.js'
-import { isOffPage, isSeenWhole } from './place.js'
+import { showShape } from './place.js'
+import { outlineReader } from './reader.js'
 import { lengthsAt, sourceAt, type Context, type Scene } from './scene.js'
 
-/** A shape element, from its attributes to millimetres. */
+/** A shape element, from its attributes to millimetres: its fill, its stroke and its markers, in the order they are painted. */
 export function renderShape(scene: Scene, element: Element, context: Context): void {
   if (!context.style.visible) return
   const declared = scene.cascade.of(element)
-  const outline = outlineOf(element.name, readerOf(element, declared), lengthsAt(scene, context), context.matrix)
-  scene.spend(
-    'pathSegments',
-    outline.contours.reduce((n, c) => n + c.segments.length, 0),
-    element,
-  )
-  const box = boxOfContours(outline.contours)
+  const outline = outlineOf(element.name, outlineReader(element, declared), lengthsAt(scene, context), context.matrix)
+  const { contours } = outline
+  scene.spend('pathSegments', segmentsOf(contours), element)
+  const space = strokeSpace(scene, declared, context.matrix)
+  const dots = dotsOfDashes(scene, element, context, contours, space)
+  const box = boxOfContours(contours)
   const source = sourceAt(element, context)
   if (outline.fault !== undefined) scene.collector.ignore(source, outline.fault, ANYTHING, sane(box) ? box : undefined)
   if (!box) return
   if (!sane(box)) return scene.collector.ignore(source, 'It lies too far away to be part of a sign.', ANYTHING)
-  const shape = painted(scene, element, declared, context, outline, box)
-  const reach = shape ? grownByStroke(shape) : box
-  if (hasMarkers(scene, element, context) && isSeenWhole(scene, element, context, reach))
-    scene.collector.ignore(source, 'Its markers are not worked out.', PICTURE, box)
-  if (!shape || !isSeenWhole(scene, element, context, reach, ANYTHING, 'seen')) return
-  scene.collector.shapes.push(shape)
-  if (isOffPage(scene, reach)) scene.collector.offPage.add(shape)
-  if (!shape.fill && shape.stroke?.width === 0) scene.collector.thin.add(shape)
+  paintLayers(scene, element, context, unpainted(context, outline, box, source), space, dots)
 }
 
-/** Geometry as a property of CSS wins over the attribute; path data stand in `path("…")` there. */
-function readerOf(element: Element, declared: Declared): Read {
-  return (name) => {
-    const property = declared.get(name)
-    if (property === undefined) return element.attributes.get(name)
-    return name === 'd' ? (/^path\(\s*["'](.*)["']\s*\)$/s.exec(property)?.[1] ?? property) : property
-  }
-}
+const segmentsOf = (contours: readonly Contour[]): number => contours.reduce((n, c) => n + c.segments.length, 0)
 
 const sane = (box: Box | undefined): box is Box =>
   box !== undefined &&
   [box.x, box.y, box.x + box.width, box.y + box.height].every((v) => Math.abs(v) <= LARGEST_COORDINATE)
 
-/** The shape with its paints; undefined when it paints nothing. */
-function painted(
-  scene: Scene,
-  element: Element,
-  declared: Declared,
-  context: Context,
-  outline: Outline,
-  box: Box,
-): Shape | undefined {
-  const { style, opacity, matrix } = context
-  const source = sourceAt(element, context)
-  const fill = element.name === 'line' ? undefined : fillOf(style, opacity, scene.find)
-  const stroke = strokeOf(style, opacity, strokeSpace(scene, declared, matrix), scene.find)
-  const thin = stroke !== undefined && stroke.paint.width === 0
-  if (!fill && !stroke) return undefined
-  for (const pattern of [fill?.pattern, thin ? undefined : stroke?.pattern])
-    if (pattern) scene.collector.ignore(source, 'It is painted with a pattern, which is not worked out.', PICTURE, box)
+function unpainted({ style, labels }: Context, outline: Outline, box: Box, source: Shape['source']): Shape {
   const circle = outline.ellipse && circleOf(outline.ellipse)
-  const shape: Shape = { contours: outline.contours, fillRule: style.fillRule, source, labels: context.labels, box }
-  if (fill) shape.fill = fill.paint
-  if (stroke && !(thin && fill)) shape.stroke = stroke.paint
+  const shape: Shape = { contours: outline.contours, fillRule: style.fillRule, source, labels, box }
   if (circle) shape.circle = circle
   return shape
 }
 
-/** The space in which the stroke's width counts: the user's, or the page's px when it does not scale (SVG 2, 8.13). */
+/** The space in which the stroke's lengths count: the user's, or the page's px when it does not scale (SVG 2, 8.13). */
 const strokeSpace = (scene: Scene, declared: Declared, matrix: Matrix): Matrix => {
   const px = scene.page.millimetresPerPx
   return declared.get('vector-effect')?.trim() === 'non-scaling-stroke'
@@ -84,16 +56,85 @@ const strokeSpace = (scene: Scene, declared: Declared, matrix: Matrix): Matrix =
     : matrix
 }
 
-/** The box with half of the stroke; the points of mitred corners may reach further. */
-function grownByStroke({ box, stroke }: Shape): Box {
-  const by = (stroke?.width ?? 0) / 2
-  return { x: box.x - by, y: box.y - by, width: box.width + 2 * by, height: box.height + 2 * by }
+type Layer = 'fill' | 'stroke' | 'markers'
+
+const LAYERS: readonly Layer[] = ['fill', 'stroke', 'markers']
+
+/** SVG 2, 13.8: what is named comes first, the rest follows in the usual order. */
+function layersOf(written: string): readonly Layer[] {
+  if (written === 'normal') return LAYERS
+  const named = LAYERS.filter((layer) => written.split(/\s+/).includes(layer))
+  named.sort((a, b) => written.indexOf(a) - written.indexOf(b))
+  return [...named, ...LAYERS.filter((layer) => !named.includes(layer))]
 }
 
-function hasMarkers(scene: Scene, { name }: Element, { style }: Context): boolean {
-  if (name !== 'path' && name !== 'line' && name !== 'polyline' && name !== 'polygon') return false
-  return [style.markerStart, style.markerMid, style.markerEnd].some((written) => {
-    const reference = /^url\(\s*["']?([^"')\s]{1,300})["']?\s*\)$/.exec(written.trim())?.[1]
-    return reference !== undefined && (!reference.startsWith('#') || scene.find(reference)?.name === 'marker')
-  })
+function paintLayers(
+  scene: Scene,
+  element: Element,
+  context: Context,
+  bare: Shape,
+  space: Matrix,
+  dots?: Contour[],
+): void {
+  const fill = element.name === 'line' ? undefined : fillOf(scene, context)
+  const stroke = strokeSeen(scene, element, context, bare, space, fill !== undefined)
+  const layers = layersOf(context.style.paintOrder)
+  const show = (shape: Shape) => showShape(scene, element, context, shape)
+  const together = stroke && !dots && !fill?.pattern && layers.indexOf('fill') + 1 === layers.indexOf('stroke')
+  const paint: Record<Layer, () => void> = {
+    fill: () => {
+      if (!fill) return
+      const shape: Shape = together ? { ...bare, fill: fill.paint, stroke } : { ...bare, fill: fill.paint }
+      if (!fill.pattern || !paintPattern(scene, element, fill.pattern, context, shape)) show(shape)
+    },
+    stroke: () => {
+      if (!stroke || (fill && together)) return
+      const { circle, ...open } = bare
+      if (dots) show({ ...open, ...dotted(dots, stroke) })
+      else show(circle ? { ...open, circle, stroke } : { ...open, stroke })
+    },
+    markers: () => renderMarkers(scene, element, context),
+  }
+  for (const layer of layers) paint[layer]()
+}
+
+/** The stroke; one of width 0 only where there is no fill: it paints nothing, but a machine may follow it. */
+function strokeSeen(
+  scene: Scene,
+  element: Element,
+  context: Context,
+  { box }: Shape,
+  space: Matrix,
+  filled: boolean,
+): Stroke | undefined {
+  const stroke = strokeOf(scene, context, space)
+  if (!stroke || (filled && stroke.paint.width === 0)) return undefined
+  if (stroke.pattern) {
+    const why = 'Its stroke is painted with a pattern, which is not worked out.'
+    scene.collector.ignore(sourceAt(element, context), why, PICTURE, box)
+  }
+  return stroke.paint
+}
+
+/** The dots that a dashed stroke with round ends is, when it is. Counted before the size of the outline is looked at. */
+function dotsOfDashes(
+  scene: Scene,
+  element: Element,
+  context: Context,
+  contours: readonly Contour[],
+  space: Matrix,
+): Contour[] | undefined {
+  const { style } = context
+  if (style.strokeDasharray === 'none' || style.stroke === 'none' || contours.length === 0) return undefined
+  const lengths = lengthsAt(scene, context)
+  const dashes = dashesOf(style, lengths)
+  if (!dashes || !areDots(dashes, style)) return undefined
+  const dashing = dashingOf(contours, dashes, style, lengths, space, element.attributes.get('pathLength'))
+  scene.spend('dashes', dashing.count, element)
+  return contoursOfDashes(dashing)
+}
+
+function dotted(contours: Contour[], stroke: Stroke): Pick<Shape, 'contours' | 'stroke'> & Partial<Shape> {
+  const box = boxOfContours(contours)
+  return { contours, stroke: { ...stroke, dashed: false }, ...(box ? { box } : {}) }
 }

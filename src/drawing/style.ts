@@ -17,6 +17,8 @@ export interface Style {
   strokeLinecap: 'butt' | 'round' | 'square'
   strokeLinejoin: 'miter' | 'round' | 'bevel'
   strokeDasharray: string
+  strokeDashoffset: string
+  paintOrder: string
   visible: boolean
   markerStart: string
   markerMid: string
@@ -33,6 +35,8 @@ export interface Style {
   direction: string
   /** Blanks of live text are kept. */
   preserveSpace: boolean
+  /** Of what refers to the marker or clone that this stands in: what `context-fill` and `context-stroke` mean. */
+  context?: Style
 }
 
 /** `medium` (CSS Fonts 4, 2.5: what a browser takes when nothing is said), in px. */
@@ -50,6 +54,8 @@ export const INITIAL_STYLE: Style = {
   strokeLinecap: 'butt',
   strokeLinejoin: 'miter',
   strokeDasharray: 'none',
+  strokeDashoffset: '0',
+  paintOrder: 'normal',
   visible: true,
   markerStart: 'none',
   markerMid: 'none',
@@ -120,6 +126,8 @@ const SETTERS: ReadonlyMap<string, Setter> = new Map<string, Setter>([
   ['stroke-linecap', setter('strokeLinecap', oneOf('butt', 'round', 'square'))],
   ['stroke-linejoin', setter('strokeLinejoin', joinOf)],
   ['stroke-dasharray', setter('strokeDasharray', asWritten)],
+  ['stroke-dashoffset', setter('strokeDashoffset', asWritten)],
+  ['paint-order', setter('paintOrder', asWritten)],
   ['visibility', setter('visible', (written) => VISIBILITY.get(written))],
   ['marker-start', setter('markerStart', asWritten)],
   ['marker-mid', setter('markerMid', asWritten)],

@@ -1,6 +1,5 @@
 import { unionOfBoxes, type Box } from '../geometry/box.js'
 import { charactersOf, type Character, type Owner } from './characters.js'
-import { boxOfFrame } from './clip.js'
 import { WORDS } from './collector.js'
 import { isElement, type Element } from './document.js'
 import type { DrawnText } from './drawing.js'
@@ -9,6 +8,7 @@ import { parseLengths } from './length.js'
 import { LARGEST_COORDINATE } from './limits.js'
 import { fillOf, strokeOf } from './paint.js'
 import { isSeenWhole } from './place.js'
+import { boxOfFrame } from './region.js'
 import { lengthsAt, sourceAt, type Context, type Scene } from './scene.js'
 
 /** Live text to runs of one style, with each character's place as far as the file fixes it. Nothing is laid out here. */
@@ -48,7 +48,7 @@ function runOf(
 ): DrawnText {
   const { style } = context
   const length = lengthOf(scene, context, element, alone)
-  const fill = fillOf(style, context.opacity, scene.find)
+  const fill = fillOf(scene, context)
   const continues = characters[0].x === undefined
   return {
     text: characters.map(({ text }) => text).join(''),
@@ -129,7 +129,7 @@ function unsupportedIn(scene: Scene, context: Context): string[] {
   }
   if (!/^(horizontal-tb|lr|lr-tb)$/.test(style.writingMode)) found.add('writing-mode')
   if (style.direction !== 'ltr') found.add('direction')
-  const stroke = strokeOf(style, context.opacity, context.matrix, scene.find)
+  const stroke = strokeOf(scene, context, context.matrix)
   if (stroke && stroke.paint.width > 0) found.add('stroke')
   return [...found]
 }

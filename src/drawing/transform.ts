@@ -50,7 +50,7 @@ function parseFunction(scanner: Scanner, form: Form): Matrix | undefined {
 const radians = (degrees: number): number => (degrees * Math.PI) / 180
 
 /** Exact for the quarter turns, which no floating-point sine is. */
-function rotation(degrees: number): Matrix {
+export function rotation(degrees: number): Matrix {
   const turn = ((degrees % 360) + 360) % 360
   const [cos, sin] =
     turn % 90 === 0
@@ -61,13 +61,16 @@ function rotation(degrees: number): Matrix {
 
 const DEGREES: Readonly<Record<string, number>> = { deg: 1, grad: 0.9, rad: 180 / Math.PI, turn: 360 }
 
+/** Degrees in one unit of an angle (CSS Values 4, 7.1); NaN for what is none. */
+export const degreesIn = (unit: string): number => (Object.hasOwn(DEGREES, unit) ? DEGREES[unit] : NaN)
+
 /** A property needs a unit on everything but 0. */
 const isBare = ({ value, unit, form }: Argument): boolean => unit === '' && (form === 'attribute' || value === 0)
 
 const lengthOf = (argument: Argument): number =>
   isBare(argument) ? argument.value : argument.value * (absoluteUnit(argument.unit.toLowerCase()) ?? NaN)
 const angleOf = (argument: Argument): number =>
-  isBare(argument) ? argument.value : argument.value * (DEGREES[argument.unit.toLowerCase()] ?? NaN)
+  isBare(argument) ? argument.value : argument.value * degreesIn(argument.unit.toLowerCase())
 const numberOf = ({ value, unit }: Argument): number => (unit === '' ? value : NaN)
 
 const ONLY_AS_PROPERTY = /^(translate|scale)[XY]$/

@@ -1,10 +1,13 @@
 import { multiply, translation } from '../geometry/matrix.js'
-import { frameRegion } from './clip.js'
+import { Clip } from './clipping.js'
 import { ANYTHING, NOTHING, sourceOf } from './collector.js'
 import { XLINK_HREF, type Element } from './document.js'
+import { leave } from './effects.js'
 import { enter } from './enter.js'
 import { parseLength, type Axis } from './length.js'
 import { NAME_LENGTH } from './limits.js'
+import { frameRegion } from './region.js'
+import { isRound } from './resource.js'
 import { lengthsAt, sourceAt, type Context, type Scene } from './scene.js'
 import { fitViewBox, parseAspectRatio, parseViewBox } from './viewbox.js'
 
@@ -28,7 +31,7 @@ export function renderUse(scene: Scene, element: Element, context: Context, visi
   const target = scene.find(reference)
   if (!target)
     return scene.collector.ignore(source, 'It refers to an id that is not there, so it shows nothing.', NOTHING)
-  if (isRoundUs(target, context))
+  if (isRound(target, context))
     return scene.collector.ignore(source, 'It refers to itself or to something that it stands in.', NOTHING)
   scene.spend('references', 1, element)
   const lengths = lengthsAt(scene, context)
@@ -38,6 +41,7 @@ export function renderUse(scene: Scene, element: Element, context: Context, visi
   const id = element.attributes.get('id') ?? target.attributes.get('id')
   const here: Context = {
     ...context,
+    style: { ...context.style, context: context.style },
     matrix: multiply(context.matrix, translation(x, y)),
     source: context.source ?? { ...sourceOf(element), ...(id ? { id: id.slice(0, NAME_LENGTH) } : {}) },
   }
@@ -46,13 +50,7 @@ export function renderUse(scene: Scene, element: Element, context: Context, visi
   if (!inside) return
   const sizes = { width: element.attributes.get('width'), height: element.attributes.get('height') }
   renderViewport(scene, target, inside, sizes, visitChildren)
-  if (inside.barrier !== here.barrier) inside.barrier?.report(scene.collector)
-}
-
-function isRoundUs(target: Element, context: Context): boolean {
-  for (let link: Context['chain'] | undefined = context.chain; link; link = link.above)
-    if (link.element === target) return true
-  return false
+  leave(scene, inside, here)
 }
 
 /** An inner `svg`, or a `symbol` that a reference shows: its own viewport, coordinates and edge. */
@@ -89,7 +87,7 @@ export function renderViewport(
   const overflow = scene.cascade.of(element).get('overflow')?.trim() ?? 'hidden'
   if (overflow !== 'visible' && overflow !== 'auto' && width !== undefined && height !== undefined) {
     const edge = frameRegion({ x: 0, y: 0, width, height }, corner)
-    here.clips = [...context.clips, { regions: [edge] }]
+    here.clips = [...context.clips, new Clip([edge])]
   }
   visitChildren(scene, element, here)
 }

@@ -1,11 +1,12 @@
 import type { Box } from '../geometry/box.js'
 import { SHAPE_NAMES } from './basic-shapes.js'
-import { boxOfFrame } from './clip.js'
 import { NOTHING, PICTURE, WORDS, type CouldBe } from './collector.js'
 import { isElement, isSvg, type Element } from './document.js'
+import { leave } from './effects.js'
 import { enter } from './enter.js'
 import { parseLength } from './length.js'
 import { isSeenWhole } from './place.js'
+import { boxOfFrame } from './region.js'
 import { lengthsAt, sourceAt, type Context, type Scene } from './scene.js'
 import { renderShape } from './shape.js'
 import { renderText } from './text.js'
@@ -59,7 +60,7 @@ export function visit(scene: Scene, element: Element, parent: Context): void {
   const context = enter(scene, element, parent)
   if (!context) return
   render(scene, element, context)
-  if (context.barrier !== parent.barrier) context.barrier?.report(scene.collector)
+  leave(scene, context, parent)
 }
 
 function render(scene: Scene, element: Element, context: Context): void {

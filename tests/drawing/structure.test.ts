@@ -59,65 +59,27 @@ describe('references', () => {
   })
 })
 
-describe('clips', () => {
-  const clipped = (clip: string, attributes = '') =>
-    read(page(`<clipPath id="c" ${attributes}>${clip}</clipPath><g id="g" clip-path="url(#c)">${rect}</g>`))
-
-  it('lets through what lies wholly inside of one shape of the clip', () => {
-    for (const clip of [
-      '<rect width="50" height="50"/>',
-      '<rect x="10" y="10" width="5" height="5"/>',
-      '<circle cx="12" cy="12" r="9"/>',
-      '<path d="M0 0H40V40H0z"/>',
-      '<rect width="30" height="30" transform="rotate(10 12 12)"/>',
-      '<rect x="90" width="1" height="1"/><rect width="20" height="20"/>',
-    ]) {
-      expect(clipped(clip), clip).toMatchObject({ shapes: [{ source: { line: 1 } }], ignored: [] })
-    }
-    expect(clipped('<rect width="5" height="5"/>', 'transform="translate(10 10)"').shapes).toHaveLength(1)
-  })
-
-  it('drops what lies wholly outside, for it is not seen', () => {
-    for (const clip of ['<rect width="5" height="5"/>', '', '<rect width="50" height="50" display="none"/>'])
-      expect(clipped(clip), clip).toMatchObject({ shapes: [], ignored: [] })
-  })
-
-  it('passes over what a clip cuts, or may cut, and says what it could be', () => {
-    for (const clip of [
-      '<rect x="12" width="50" height="50"/>',
-      '<circle cx="12.5" cy="12.5" r="3"/>',
-      '<text>A</text>',
-      '<path d="M0 0H40V40H0zM11 11V14H14V11z" />',
-      '<path d="M0 0H40V40H0zM12 5V9H13V5z" clip-rule="evenodd"/><g/>',
-    ]) {
-      const drawing = clipped(clip)
-      expect(drawing.shapes, clip).toEqual([])
-      expect(drawing.ignored[0].couldBe, clip).toContain('braille')
-      expectBox(drawing.ignored[0].box, [10, 10, 5, 5])
-    }
-    expect(clipped('<rect width="50" height="50"/>', 'clipPathUnits="objectBoundingBox"').shapes).toEqual([])
-    expect(read(page(`<g style="clip-path:circle(9px)">${rect}</g>`)).shapes).toEqual([])
-  })
-
-  it('clips at the edge of inner viewports, unless they overflow (SVG 1.1, 14.3.3)', () => {
-    const inner = (attributes: string) =>
-      read(page(`<svg x="8" y="8" width="5" height="5" ${attributes}><rect width="9" height="1"/></svg>`))
-    expect(inner('').ignored).toHaveLength(1)
-    expect(inner('overflow="visible"').shapes).toHaveLength(1)
-  })
-})
-
 describe('what is not understood', () => {
-  it('lists one entry for all that a mask or a filter holds back', () => {
-    for (const effect of ['mask="url(#m)"', 'filter="url(#f)"', 'style="filter:blur(2px)"']) {
-      const drawing = read(page(`<g id="g" ${effect}>${rect}<text x="3" y="9">A</text>${rect}</g>${rect}`))
+  it('lists one entry for all that a mask holds back that is not worked out', () => {
+    const mask = '<mask id="m"><rect width="50" height="50" fill="grey"/></mask>'
+    for (const effect of ['mask="url(#m)"', 'clip-path="url(other.svg#c)"', 'style="clip-path:circle(3px)"']) {
+      const drawing = read(page(`${mask}<g id="g" ${effect}>${rect}<text x="3" y="9">A</text>${rect}</g>${rect}`))
       expect(drawing.shapes).toHaveLength(1)
       expect(drawing.texts).toHaveLength(0)
       expect(drawing.ignored).toHaveLength(1)
       expect(drawing.ignored[0].source.id).toBe('g')
       expect(drawing.ignored[0].couldBe).toEqual(expect.arrayContaining(['braille', 'lettering']))
     }
-    expect(read(page('<g mask="url(#m)"/>')).ignored).toEqual([])
+    expect(read(page(`${mask}<g mask="url(#m)"/>`)).ignored).toEqual([])
+  })
+
+  it('knows the geometry of what is drawn through a filter, but no longer its colours', () => {
+    for (const effect of ['filter="url(#f)"', 'style="filter:blur(2px)"']) {
+      const drawing = read(page(`<g id="g" ${effect}>${rect}<text x="3" y="9">A</text></g>${rect}`))
+      expect(drawing.shapes.map(({ fill }) => fill?.rgb)).toEqual([undefined, [0, 0, 0]])
+      expect(drawing.texts[0].fill?.rgb).toBeUndefined()
+      expect(drawing.ignored).toMatchObject([{ source: { id: 'g' }, couldBe: ['colour'] }])
+    }
   })
 
   it('lists pictures with their place', () => {
@@ -127,18 +89,6 @@ describe('what is not understood', () => {
     ])
     expectBox(drawing.ignored[0].box, [1, 2, 3, 4])
     expect(read(page('<foreignObject width="9" height="9"/>')).ignored[0].couldBe).toContain('lettering')
-  })
-
-  it('lists markers, and the path that they stand on when it is painted', () => {
-    const marker = '<marker id="m"><circle r="1"/></marker>'
-    const path = (attributes: string) => read(page(`${marker}<path d="M1 1h5" marker-mid="url(#m)" ${attributes}/>`))
-    expect(path('stroke="red" fill="none"')).toMatchObject({
-      shapes: [{}],
-      ignored: [{ couldBe: ['braille', 'lettering', 'pictogram', 'colour'] }],
-    })
-    expect(path('fill="none"').shapes).toEqual([])
-    expect(path('fill="none"').ignored).toHaveLength(1)
-    expect(read(page('<path d="M1 1h5" fill="none" marker="url(#nowhere)"/>')).ignored).toEqual([])
   })
 
   it('keeps silent about notes of drawing programs, and names other foreign elements', () => {

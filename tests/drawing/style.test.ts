@@ -107,7 +107,7 @@ describe('paints', () => {
 
   it('clamps, and admits what it does not know', () => {
     expect(rgbOf(rect('fill="rgb(300,-5,0)"'))).toEqual(RED)
-    for (const colour of ['notacolour', 'var(--x)', 'context-fill', 'device-cmyk(0 1 1 0)', '#12345'])
+    for (const colour of ['notacolour', 'var(--x)', 'device-cmyk(0 1 1 0)', '#12345'])
       expect(fillOf(rect(`fill="${colour}"`))).toEqual({ rgb: undefined, opacity: 1, written: colour })
   })
 
@@ -133,17 +133,6 @@ describe('paints', () => {
     expect(bare.ignored).toEqual([])
     expect(bare.assumptions).toContainEqual(expect.objectContaining({ about: 'stroke' }))
     expect(shapesOf(rect('fill="red" stroke="red" stroke-width="0"'))[0].stroke).toBeUndefined()
-  })
-
-  it('does not know the colour of a gradient, nor what a pattern shows', () => {
-    const gradient = read(page(`<linearGradient id="g"/>${rect('fill="url(#g) red"')}`))
-    expect(gradient.shapes[0].fill).toEqual({ rgb: undefined, opacity: 1, written: 'url(#g) red' })
-    expect(gradient.ignored).toEqual([])
-    const pattern = read(
-      page(`<pattern id="p" width="9" height="9"><circle r="1"/></pattern>${rect('fill="url(#p)"')}`),
-    )
-    expect(pattern.shapes[0].fill?.rgb).toBeUndefined()
-    expect(pattern.ignored[0].couldBe).toContain('braille')
   })
 
   it('takes the fallback of a reference that leads nowhere (SVG 1.1, 11.2)', () => {
