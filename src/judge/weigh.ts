@@ -115,6 +115,8 @@ function number(observation: Observation, limit: ResolvedLimit, firstUnit: Unit,
   const { decisionRule, unitSystem } = options
   const counting = unitSystem === 'both' ? bothUnits(limit) : limit
   const { outcome, margin } = compareNumber(observation, counting, limit.unit, decisionRule === 'guarded')
+  if (observation.atLeast && outcome !== 'pass')
+    return { observation, limit: counting, outcome, margin, gaps: [observation.atLeast], split: null }
   if (!limit.other) return { observation, limit, outcome, margin, split: null }
   const first = compareNumber(observation, limit, limit.unit, false).outcome
   const second = compareNumber(observation, limit.other, limit.unit, false).outcome

@@ -3,7 +3,7 @@ import type { Polyline } from '../geometry/outline.js'
 import { contains, distanceBetween } from '../geometry/polyline.js'
 import { isKnown, type Basis, type Border, type Lettering, type Place, type Sign } from '../sign/sign.js'
 import { eachBlock } from './braille.js'
-import { clearanceOf, tooMuch, unplaced } from './dots.js'
+import { clearanceOf, fromDots, tooMuch } from './dots.js'
 import { gapOf, join, nothing, pointerOf } from './facts.js'
 import { corners, frameOf, linesOf } from './frame.js'
 import { letteringIn, noLettering } from './lettering.js'
@@ -56,13 +56,13 @@ function frameOutlines(box: Box, width: number): Polyline[] {
 function brailleToBorder(subject: Subject): Found {
   const { borders, unsure } = raisedBorders(subject.sign)
   if (borders.length === 0) return unsure
-  const found = eachBlock(
-    (block, n) =>
-      unplaced(block, n) ??
+  const found = eachBlock((block, n) =>
+    fromDots(block, n, () =>
       join(
         borders.map(({ outlines, basis, place }) => clearanceOf(block, outlines, basis, place)),
         NO_BORDER,
       ),
+    ),
   )(subject)
   return join([found, unsure], NO_BORDER)
 }

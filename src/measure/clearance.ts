@@ -1,6 +1,13 @@
-import { isKnown, type BrailleBlock, type Lettering } from '../sign/sign.js'
+import {
+  isKnown,
+  type BrailleBlock,
+  type Fact,
+  type Lettering,
+  type LetteringLine,
+  type Unknown,
+} from '../sign/sign.js'
 import { eachBlock } from './braille.js'
-import { clearanceOf, unplaced } from './dots.js'
+import { clearanceOf, fromDots } from './dots.js'
 import { basisOf, gapOf, join, nothing } from './facts.js'
 import { extentOfBlock, frameOf, linesOf, type Extent, type Frame } from './frame.js'
 import { raisedLettering } from './lettering.js'
@@ -12,55 +19,76 @@ import type { Found, Quantities, Subject } from './quantity.js'
  *
  * Datum: from the edge of the dots' bases to the nearest edge of a raised outline (2010 ADA Standards 703.3.2; the text does not say
  * dot or cell, its figure draws dots). For a described sign the characters stand between their baseline and the
- * character height above it; their widths are not known, so only the gap across the lines is, which the true distance
- * never falls below.
+ * character height above it, from their left end on; how wide they are is not known. Where that decides, the distance is a lower bound,
+ * which may show that there is room and never that there is not.
  */
 
-/** The gap between two extents; undefined when it hangs on an end that is not known. */
-export function gapBetween(a: Extent, b: Extent): number | undefined {
-  const across = Math.max(b.top - a.bottom, a.top - b.bottom)
-  if (across >= 0) return across
-  const along = Math.max(b.left - a.right, a.left - b.right)
-  if (along >= 0) return along
-  return Number.isFinite(a.right) && Number.isFinite(b.right) ? 0 : undefined
+/** The shortest way between two extents; `atLeast` when it hangs on an end that is not known, and may be longer. */
+interface Way {
+  value: number
+  atLeast: boolean
 }
+
+/** @param least how far the characters reach at least, from their left end. */
+function wayBetween(braille: Extent, characters: Extent, least: number): Way {
+  const across = Math.max(0, characters.top - braille.bottom, braille.top - characters.bottom)
+  const along = Math.max(0, characters.left - braille.right, braille.left - characters.right)
+  const over = braille.left <= characters.left + least
+  return { value: Math.hypot(across, along), atLeast: !over && !Number.isFinite(characters.right) }
+}
+
+/** No character is narrower than a stroke: how far a line of them reaches at least. */
+function leastWidth({ strokeThickness, characterSpacing }: Lettering, { text }: LetteringLine): number {
+  const count = isKnown(text) ? text.value.replace(/\s/gu, '').length : 1
+  const least = (fact: Fact<number>) => (isKnown(fact) ? (fact.min ?? fact.value) : 0)
+  return count * least(strokeThickness) + (count - 1) * least(characterSpacing)
+}
+
+const WIDTH_NOT_KNOWN = 'the braille stands beside characters whose width is not known'
+const OR_MORE = 'The width of the characters is not known: the distance is this or more.'
 
 /** From a block to the lines of one described lettering. */
 function toLines(block: BrailleBlock, lettering: Lettering, n: number, frame: Frame): Found {
   const extent = extentOfBlock(block, frame)
+  if (!extent) return { observations: [], gaps: [] }
   const lines = linesOf(lettering, frame)
-  const gaps = extent ? lines.map((line) => line && gapBetween(extent, line)) : []
-  const known = gaps.filter((gap) => gap !== undefined)
+  const ways = lettering.lines.flatMap((line, i): Way[] => {
+    const at = lines[i]
+    return at ? [wayBetween(extent, at, leastWidth(lettering, line))] : []
+  })
   const found: Found = { observations: [], gaps: [] }
-  if (known.length > 0) {
-    const { dotBaseDiameter } = block
-    const basis = isKnown(dotBaseDiameter) ? basisOf(dotBaseDiameter) : 'declared'
-    found.observations.push({ value: Math.min(...known), basis, places: [block.place, lettering.place] })
-  }
-  if (known.length === lines.length && lines.length > 0) return found
-  const beside = gaps.some((gap, i) => gap === undefined && lines[i] !== undefined)
-  const why = beside
-    ? 'the braille stands beside characters whose width is not known'
-    : 'the place of the characters is not known'
-  const ask = beside ? { pointer: '/drawing', ask: 'Where on the panel are the characters?' } : placeAsk(lettering, n)
-  found.gaps.push(gapOf({ unknown: 'missing-fact', why }, lettering.place, ask))
+  const places = [block.place, lettering.place]
+  const basis = isKnown(block.dotBaseDiameter) ? basisOf(block.dotBaseDiameter) : 'declared'
+  const shortest = (atLeast: boolean) => Math.min(...ways.filter((w) => w.atLeast === atLeast).map((w) => w.value))
+  const [known, orMore] = [shortest(false), shortest(true)]
+  if (Number.isFinite(known)) found.observations.push({ value: known, basis, places })
+  const ask = { pointer: '/drawing', ask: 'Where on the panel are the characters?' }
+  const beside = gapOf({ unknown: 'missing-fact', why: WIDTH_NOT_KNOWN }, lettering.place, ask)
+  if (orMore === 0) found.gaps.push(beside)
+  else if (Number.isFinite(orMore))
+    found.observations.push({ value: orMore, atLeast: beside, basis, places, remark: OR_MORE })
+  if (ways.length < lettering.lines.length || lettering.lines.length === 0)
+    found.gaps.push(gapOf(NOT_PLACED, lettering.place, placeAsk(lettering, n)))
   return found
 }
+
+const NOT_PLACED: Unknown = { unknown: 'missing-fact', why: 'the place of the characters is not known' }
 
 function characterClearance(subject: Subject): Found {
   const raised = raisedLettering(subject.sign)
   if (raised.length === 0) return nothing('The sign has no raised characters.')
   const frame = frameOf(subject.sign)
   const fromBlock = (block: BrailleBlock, n: number): Found =>
-    unplaced(block, n) ??
-    join(
-      raised.map(({ lettering, n: m }) => {
-        const outlines = lettering.lines.flatMap((line) => line.outlines)
-        return outlines.length > 0
-          ? clearanceOf(block, outlines, 'drawn', lettering.place)
-          : toLines(block, lettering, m, frame)
-      }),
-      'The raised characters have no lines.',
+    fromDots(block, n, () =>
+      join(
+        raised.map(({ lettering, n: m }) => {
+          const outlines = lettering.lines.flatMap((line) => line.outlines)
+          return outlines.length > 0
+            ? clearanceOf(block, outlines, 'drawn', lettering.place)
+            : toLines(block, lettering, m, frame)
+        }),
+        'The raised characters have no lines.',
+      ),
     )
   return eachBlock(fromBlock)(subject)
 }

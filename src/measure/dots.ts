@@ -1,8 +1,10 @@
 import { nearestTo } from '../geometry/dots.js'
 import type { Polyline } from '../geometry/outline.js'
 import type { Point } from '../geometry/point.js'
-import { isKnown, type Basis, type BrailleBlock, type Place } from '../sign/sign.js'
+import { isKnown, missing, type Basis, type BrailleBlock, type BrailleLine, type Place } from '../sign/sign.js'
 import { gapOf, pointerOf } from './facts.js'
+import type { Gap } from './measurement.js'
+import { BLANK } from './pairing.js'
 import { noDots } from './placing.js'
 import type { Found } from './quantity.js'
 
@@ -17,14 +19,36 @@ export const dotsOf = (block: BrailleBlock): Point[] => block.lines.flatMap((lin
 export const radiusOf = ({ dotBaseDiameter }: BrailleBlock): number =>
   isKnown(dotBaseDiameter) ? (dotBaseDiameter.max ?? dotBaseDiameter.value) / 2 : 0
 
-/** What keeps a block from being placed and sized; undefined when nothing does. */
-export function unplaced(block: BrailleBlock, n: number): Found | undefined {
-  const { place, lines, dotBaseDiameter } = block
-  if (dotsOf(block).length === 0) return { observations: [], gaps: [noDots(lines[0], block, n)] }
-  if (isKnown(dotBaseDiameter)) return undefined
+/** Whether a line's dots are where they are, or the line has none to place. */
+export const isPlaced = ({ dots, cells }: BrailleLine): boolean =>
+  dots.length > 0 || (isKnown(cells) && ![...cells.value].some((cell) => cell !== BLANK))
+
+/** What keeps lines of a block from being placed, each reason once. */
+export function unplaced(block: BrailleBlock, n: number): Gap[] {
+  if (block.lines.length === 0) return [noDots(undefined, block, n)]
+  const gaps = block.lines.filter((line) => !isPlaced(line)).map((line) => noDots(line, block, n))
+  const seen = new Set<string>()
+  return gaps.filter(({ why, ask }) => {
+    const key = `${why} ${ask?.pointer ?? ''}`
+    return seen.has(key) ? false : seen.add(key)
+  })
+}
+
+/** What is measured from the edges of a block's dots, with what stays open for the lines that are not placed. */
+export function fromDots(block: BrailleBlock, n: number, measure: () => Found): Found {
+  const gaps = unplaced(block, n)
+  if (dotsOf(block).length === 0) return { observations: [], gaps }
+  if (!isKnown(block.dotBaseDiameter)) return { observations: [], gaps: [...gaps, unsized(block, n)] }
+  const found = measure()
+  return gaps.length === 0 ? found : { observations: found.observations, gaps: [...gaps, ...found.gaps] }
+}
+
+/** What would tell how wide a block's dots are. */
+export function unsized({ place, dotBaseDiameter }: BrailleBlock, n: number): Gap {
   const pointer = pointerOf(place, 'braille', n, 'dotBaseDiameter')
   const ask = { pointer, ask: 'How wide are the braille dots at their base?', unit: 'mm' as const }
-  return { observations: [], gaps: [gapOf(dotBaseDiameter, place, ask)] }
+  const unknown = isKnown(dotBaseDiameter) ? missing() : dotBaseDiameter
+  return gapOf(unknown, place, ask)
 }
 
 export const tooMuch = (place: Place): Found => ({

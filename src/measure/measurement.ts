@@ -12,6 +12,8 @@ export interface Observation {
   count?: number
   /** Standard uncertainty, same unit. */
   uncertainty?: number
+  /** The true value is this or more: what would tell it. Such a value shows that a limit is kept, never that it is not. */
+  atLeast?: Gap
   basis: 'declared' | 'drawn' | 'measured'
   instrument?: string
   places: Place[]

@@ -1,11 +1,11 @@
-import { TranslationError } from '../braille/translator.js'
-import { isKnown, type BrailleBlock, type Lettering } from '../sign/sign.js'
+import { isKnown, type BrailleBlock, type Lettering, type WhyUnknown } from '../sign/sign.js'
 import { eachBlock } from './braille.js'
-import { unplaced } from './dots.js'
+import { isPlaced as isLinePlaced, unplaced } from './dots.js'
 import { raisedLettering } from './lettering.js'
 import { basisOf, gapOf, nothing } from './facts.js'
 import { extentOfBlock, frameOf, isDrawn, linesOf, type Extent, type Frame } from './frame.js'
 import { placeAsk } from './placing.js'
+import { isSurplus, type Pairs } from './pairing.js'
 import type { Found, Quantities, Subject } from './quantity.js'
 
 /**
@@ -47,21 +47,35 @@ function textOf(lettering: Lettering[], frame: Frame): Text {
 }
 
 /** The characters that a block repeats, where the words tell. */
-function repeatedBy(n: number, subject: Subject): Lettering[] | undefined {
-  const pairs = subject.pairs()
-  if (pairs instanceof TranslationError) return undefined
-  return pairs?.find((p) => p.grades.length > 0 && p.blocks.some((b) => b.n === n))?.lettering
+function repeatedBy(n: number, pairs: Pairs): Lettering[] | undefined {
+  if (!Array.isArray(pairs)) return undefined
+  return pairs.find((p) => p.grades.length > 0 && p.blocks.some((b) => b.n === n))?.lettering
 }
+
+/** Whether a block that may repeat any of several texts stands below one of them. */
+const belowSome = (extent: Extent, lettering: Lettering[], frame: Frame): boolean =>
+  lettering.some((one) => {
+    const span = spanOf([one], frame)
+    return span !== undefined && relation(extent, span) === 'below'
+  })
+
+const NOT_TOLD = 'the words do not tell which of the raised texts the braille repeats, and it stands below one of them'
 
 const isPlaced = ({ lines }: Lettering): boolean =>
   lines.length > 0 && lines.every(({ baseline, outlines }) => isKnown(baseline) || outlines.length > 0)
+
+const reasonOf = (unread: Lettering[]): WhyUnknown =>
+  unread.every(({ text }) => !isKnown(text) && text.unknown === 'missing-fact') ? 'missing-fact' : 'unreadable'
 
 /** @param all all raised characters, which a block is taken to repeat where the words do not tell. */
 function positionOf(block: BrailleBlock, n: number, all: () => Text, subject: Subject): Found {
   const frame = frameOf(subject.sign)
   const extent = extentOfBlock(block, frame)
-  if (!extent) return unplaced(block, n) ?? nothing('The braille has no dots.')
-  const own = repeatedBy(n, subject)
+  const gaps = unplaced(block, n)
+  if (!extent) return gaps.length > 0 ? { observations: [], gaps } : nothing('The braille has no dots.')
+  const pairs = subject.pairs()
+  if (isSurplus(pairs, n)) return nothing('The braille repeats none of the raised text, which other braille repeats.')
+  const own = repeatedBy(n, pairs)
   const { lettering, span: text } = own ? textOf(own, frame) : all()
   if (!text) {
     const at = raisedLettering(subject.sign).find((l) => lettering.includes(l.lettering) && !isPlaced(l.lettering))
@@ -69,14 +83,23 @@ function positionOf(block: BrailleBlock, n: number, all: () => Text, subject: Su
     return { observations: [], gaps: [gapOf(unknown, block.place, at && placeAsk(at.lettering, at.n))] }
   }
   const value = relation(extent, text)
+  // A line that is not placed lies below those before it, and may lie anywhere else.
+  const [first] = block.lines
+  if (gaps.length > 0 && value !== 'beside' && !(value === 'below' && first && isLinePlaced(first)))
+    return { observations: [], gaps }
   const unread = lettering.filter((l) => !isKnown(l.text))
   if (value !== 'below' && unread.length > 0) {
     const why = 'the characters were not read, so it is not known which of them the braille repeats'
     return {
       observations: [],
-      gaps: [{ reason: 'unreadable', why, places: [block.place, ...unread.map((l) => l.place)] }],
+      gaps: [{ reason: reasonOf(unread), why, places: [block.place, ...unread.map((l) => l.place)] }],
     }
   }
+  if (value !== 'below' && !own && lettering.length > 1 && belowSome(extent, lettering, frame))
+    return {
+      observations: [],
+      gaps: [{ reason: 'needs-judgement', why: NOT_TOLD, places: [block.place, ...lettering.map((l) => l.place)] }],
+    }
   const basis = isDrawn(lettering, [block])
     ? 'drawn'
     : isKnown(block.dotBaseDiameter)
