@@ -68,6 +68,8 @@ function repeated({ sign }: Subject): Found {
   const [block] = sign.braille
   if (!block)
     return { observations: [{ value: false, basis: 'declared', places, remark: 'There is no braille.' }], gaps: [] }
+  const undrawn = sign.braille.every((b) => b.undrawn) ? block.undrawn : undefined
+  if (undrawn) return { observations: [], gaps: [gapOf(undrawn, block.place)] }
   return {
     observations: [{ value: true, basis: basisOfBlock(block), places: sign.braille.map((b) => b.place) }],
     gaps: [],

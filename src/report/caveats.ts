@@ -17,6 +17,9 @@ const LIFE_SAFETY =
 const GIFT =
   'No code asks for anything of a gift. Its geometry and wording are held against the standard as a measure of good braille and lettering only.'
 
+const CONFLICT =
+  'The drawing and the description contradict each other in what is listed under assumptions as a conflict. Where the description was judged, the verdict rests on it: what is made as it is drawn may fail.'
+
 const MIRRORED =
   'The sign is drawn mirrored and was read as artwork for the back of a clear sheet. Made as it is drawn, for reading from the front, it cannot be read.'
 
@@ -49,6 +52,7 @@ export function caveatsOf({ sign, findings, decisionRule }: CaveatInput): string
     ...declaredStages(findings).map((stage) => DECLARED[stage]),
     ...doubts(findings),
     ...unread(sign),
+    ...(sign.assumptions.some(({ about }) => about === 'conflict') ? [CONFLICT] : []),
     ...(isMirrored(sign) ? [MIRRORED] : []),
     ruleLine(decisionRule),
   ]

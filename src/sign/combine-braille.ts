@@ -1,6 +1,6 @@
 import type { Point } from '../geometry/point.js'
 import { mergePlace, moveBox, type Merge } from './merge.js'
-import { isKnown, missing, type BrailleBlock, type BrailleLine } from './sign.js'
+import { isKnown, missing, type BrailleBlock, type BrailleLine, type Unknown } from './sign.js'
 
 const BLANK = '\u2800'
 
@@ -15,6 +15,7 @@ export function combineBraille(
   merge: Merge,
 ): BrailleBlock[] {
   if (described.length === 0) return drawn
+  if (drawn.length === 0) return described.flatMap((block) => notDrawn(block, merge))
   if (drawn.length === described.length) return drawn.map((from, i) => combineOne(from, described[i], i, corner, merge))
   const partnerOf = partners(drawn, described)
   const single = described.length === 1 ? described[0] : undefined
@@ -24,12 +25,46 @@ export function combineBraille(
     return to ? combineOne(from, to, i, corner, merge) : from
   })
   const taken = new Set(partnerOf.values())
-  const added = described.filter((block) => !taken.has(block)).map((block) => moveBlock(block, corner))
-  for (const block of added)
-    if (drawn.length > 0)
-      merge.say(`${block.place.element}: nothing in the drawing answers it; it is judged beside what is drawn.`)
-  return [...joined, ...added]
+  const left = described.filter((block) => !taken.has(block))
+  for (const block of left)
+    merge.say(
+      hasWords(block)
+        ? `${block.place.element}: nothing in the drawing answers it; it is judged beside what is drawn.`
+        : `${block.place.element}: nothing in the drawing answers it, and it says no words; it was left out.`,
+    )
+  return [...joined, ...left.filter(hasWords).map((block) => moveBlock(block, corner))]
 }
+
+/**
+ * A described block for a drawing that shows no braille. The drawing is what will be made: facts of the product have nothing to
+ * hold them there, and what the block says is for a person to reconcile with the drawing.
+ */
+function notDrawn(block: BrailleBlock, merge: Merge): BrailleBlock[] {
+  const { element } = block.place
+  if (!hasWords(block)) {
+    merge.say(`${element}: the drawing shows no braille, and nothing in it answers the description; it was left out.`)
+    return []
+  }
+  const said = block.lines.map(({ text, cells }) => text ?? (isKnown(cells) ? cells.value : '')).join(' ')
+  const why = `the drawing shows no braille, the description says “${said}”`
+  merge.say(`${element}: ${why}; what will be made of it is left undecided.`)
+  const open: Unknown = { unknown: 'needs-judgement', why }
+  return [
+    {
+      ...block,
+      lines: block.lines.map((line) => ({ place: line.place, cells: open, dots: [], baseline: open })),
+      dotBaseDiameter: open,
+      dotSpacing: open,
+      cellSpacing: open,
+      ...(block.lineSpacing && { lineSpacing: open }),
+      undrawn: open,
+    },
+  ]
+}
+
+/** Whether a described block says anything; one without words says only what its dots are like. */
+const hasWords = ({ lines }: BrailleBlock): boolean =>
+  lines.some(({ cells }) => isKnown(cells) || cells.unknown !== 'missing-fact')
 
 /** All cells of a block as one line; undefined when a line is unread or there is none. */
 function cellsOf(block: BrailleBlock): string | undefined {

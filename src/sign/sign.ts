@@ -190,6 +190,8 @@ export interface BrailleBlock {
   rotation: number
   /** Drawn for reading from the other side (the back of clear sheet). */
   mirrored: boolean
+  /** Described, while the drawing of the sign shows no braille. */
+  undrawn?: Unknown
 }
 
 /** How characters lie on the drawing, told as for braille. */

@@ -189,7 +189,7 @@ describe('a drawing and a description together', () => {
   })
 
   it('moves described places to where the drawing has its panel', () => {
-    const offset = drawn({ panel: { width: 200, height: 100 } }, (sign) => ({
+    const offset = drawn({ panel: { width: 200, height: 100 }, braille: [{ text: 'a' }] }, (sign) => ({
       ...sign,
       panel: { ...sign.panel, place: { element: 'panel', box: { x: 10, y: 5, width: 200, height: 100 } } },
     }))
