@@ -39,7 +39,7 @@ describe('the environment', () => {
     { AUTH: 'no' },
     { ROLE: 'chief' },
     { LOG_LEVEL: 'loud' },
-  ])('names what is wrong in %j', (variables) => {
+  ] as Record<string, string>[])('names what is wrong in %j', (variables) => {
     expect(refusals(variables)[0]).toContain(Object.keys(variables)[0])
   })
 

@@ -33,12 +33,12 @@ const Document = z.object({
 let app: FastifyInstance
 let stuck: FastifyInstance
 let document: z.infer<typeof Document>
-let written: object
+let written: Record<string, unknown>
 beforeAll(async () => {
   app = await runningService()
   stuck = await runningService(STUCK)
   const response = await request(app.server).get('/openapi.json').expect(200)
-  written = response.body as object
+  written = response.body as Record<string, unknown>
   document = Document.parse(written)
 })
 afterAll(() => Promise.all([app.close(), stuck.close()]))
