@@ -1,6 +1,6 @@
 import type { Sign } from '../sign/sign.js'
-import type { Finding, ReportStage } from './finding-schema.js'
-import { stagesOf } from './verdicts.js'
+import { STAGES, type Finding, type ReportStage } from './finding-schema.js'
+import type { Report } from './schema.js'
 
 /** What a reader must know before relying on a report. */
 
@@ -29,8 +29,10 @@ const DECLARED: Record<ReportStage, string> = {
   site: 'The site stage passes on declared values alone: nothing was measured on site.',
 }
 
+type Confidence = Finding['citation']['confidence']
+
 /** The confidences that a reader must be told of, with what they mean. */
-const DOUBTS: [Finding['citation']['confidence'], string][] = [
+const DOUBTS: [Confidence, string][] = [
   ['secondary', 'was read in a secondary source, not in the standard itself'],
   ['our-reading', 'is our reading of a clause that gives no number or leaves it open'],
   ['memory', 'was written from memory and not read in a source'],
@@ -40,16 +42,17 @@ const DOUBTS: [Finding['citation']['confidence'], string][] = [
 interface CaveatInput {
   sign: Sign
   findings: readonly Finding[]
+  stages: Report['stages']
   decisionRule: 'simple' | 'guarded'
 }
 
 /** The caveats of a report, the general ones first. */
-export function caveatsOf({ sign, findings, decisionRule }: CaveatInput): string[] {
+export function caveatsOf({ sign, findings, stages, decisionRule }: CaveatInput): string[] {
   return [
     ...ALWAYS,
     ...(sign.use === 'exit-door' ? [LIFE_SAFETY] : []),
     ...(sign.use === 'gift' ? [GIFT] : []),
-    ...declaredStages(findings).map((stage) => DECLARED[stage]),
+    ...declaredStages(findings, stages).map((stage) => DECLARED[stage]),
     ...doubts(findings),
     ...unread(sign),
     ...(sign.assumptions.some(({ about }) => about === 'conflict') ? [CONFLICT] : []),
@@ -58,20 +61,25 @@ export function caveatsOf({ sign, findings, decisionRule }: CaveatInput): string
   ]
 }
 
-function declaredStages(findings: readonly Finding[]): ReportStage[] {
-  const stages = stagesOf(findings)
-  return (['drawing', 'product', 'site'] as const).filter((stage) => {
-    if (stages[stage] !== 'pass') return false
-    const passes = findings.filter((f) => f.stage === stage && f.force === 'shall' && f.verdict === 'pass')
-    return passes.every((f) => f.measured === null || f.measured.basis === 'declared')
-  })
+/** The stages that pass without anything drawn or measured. */
+function declaredStages(findings: readonly Finding[], stages: Report['stages']): ReportStage[] {
+  const shown = new Set<ReportStage>()
+  for (const { stage, force, verdict, measured } of findings)
+    if (force === 'shall' && verdict === 'pass' && measured !== null && measured.basis !== 'declared') shown.add(stage)
+  return STAGES.filter((stage) => stages[stage] === 'pass' && !shown.has(stage))
 }
 
 function doubts(findings: readonly Finding[]): string[] {
-  const used = findings.filter((f) => f.verdict !== 'not-applicable')
+  const rows = new Map<Confidence, string[]>()
+  for (const { verdict, citation, requirement } of findings) {
+    if (verdict === 'not-applicable' || citation.confidence === 'verified') continue
+    const listed = rows.get(citation.confidence)
+    if (listed) listed.push(requirement)
+    else rows.set(citation.confidence, [requirement])
+  }
   return DOUBTS.flatMap(([confidence, meaning]) => {
-    const rows = used.filter((f) => f.citation.confidence === confidence).map((f) => f.requirement)
-    return rows.length === 0 ? [] : [`What this report uses of the following ${meaning}: ${rows.join(', ')}.`]
+    const listed = rows.get(confidence)
+    return listed ? [`What this report uses of the following ${meaning}: ${listed.join(', ')}.`] : []
   })
 }
 

@@ -8,45 +8,55 @@ import { VERSION } from '../version.js'
 /** Digests: who asked the same question gets the same id. SHA-256 (FIPS 180-4) over a canonical text. */
 
 const ID_DIGITS = 32
-/** Hexadecimal digits of each half of a fingerprint. */
-const FINGERPRINT_DIGITS = 12
+/** Hexadecimal digits of the sign's part of a fingerprint, and of each of the other two. */
+const SIGN_DIGITS = 12
+const PART_DIGITS = 8
 
-/** `chk_` and a digest of the input, the options, the standards' digests, the braille engine and this version. */
+const hash = (data: string | Uint8Array): string => createHash('sha256').update(data).digest('hex')
+
+/**
+ * `chk_` and a digest of the input, the options, the standards' digests, the braille engine and this version.
+ * @param input its sign as the schema gives it, with the keys in the schema's order
+ */
 export function reportId(
   input: CheckInput,
   standards: readonly { id: string; digest: string }[],
   translator: Translator,
 ): string {
-  const hash = createHash('sha256')
-  const question = {
-    drawing: input.drawing ? createHash('sha256').update(input.drawing).digest('hex') : null,
-    sign: input.sign ?? null,
-    options: input.options,
-    standards: standards.map(({ id, digest }) => [id, digest]),
-    engine: translator.identity,
-    version: VERSION,
-  }
-  return `chk_${hash.update(canonicalJson(question)).digest('hex').slice(0, ID_DIGITS)}`
+  const { engine, version, digest } = translator.identity
+  const question = [
+    input.drawing ? hash(input.drawing) : null,
+    input.sign ?? null,
+    canonicalJson(input.options),
+    standards.map((standard) => [standard.id, standard.digest]),
+    [engine, version, digest],
+    VERSION,
+  ]
+  return `chk_${hash(JSON.stringify(question)).slice(0, ID_DIGITS)}`
 }
 
-const short = (text: string): string => createHash('sha256').update(text).digest('hex').slice(0, FINGERPRINT_DIGITS)
+/** Digests of rows and of lists of places, which are the same few on every sign. */
+const known = new Map<string, string>()
+const MOST_KNOWN = 5000
 
-/** The digest of each row of a table, taken once. */
-const rows = new WeakMap<Requirement, string>()
+function knownDigest(text: string): string {
+  const before = known.get(text)
+  if (before !== undefined) return before
+  const found = hash(text).slice(0, PART_DIGITS)
+  if (known.size >= MOST_KNOWN) known.clear()
+  known.set(text, found)
+  return found
+}
 
 /**
- * Names the findings of one sign for waivers and for comparing two reports: half of a fingerprint is the requirement, half
- * the sign and the offending parts.
+ * Names the findings of one sign for waivers and for comparing two reports: the first part of a fingerprint is the
+ * requirement, the second the sign, the third the offending parts.
  * @param sign what tells one sign from another: its mark
  */
 export function fingerprinter(sign: string): (requirement: Requirement, elements: readonly string[]) => string {
-  const places = new Map<string, string>()
-  return (requirement, elements) => {
-    const row = rows.get(requirement) ?? short(requirement.requirement)
-    rows.set(requirement, row)
-    const key = canonicalJson([sign, [...new Set(elements)].sort()])
-    const place = places.get(key) ?? short(key)
-    places.set(key, place)
-    return row + place
+  const name = hash(sign).slice(0, SIGN_DIGITS)
+  return ({ requirement }, elements) => {
+    const places = elements.length > 1 ? JSON.stringify([...new Set(elements)].sort()) : (elements[0] ?? '')
+    return knownDigest(requirement) + name + knownDigest(places)
   }
 }

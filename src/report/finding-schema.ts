@@ -21,7 +21,9 @@ export const ReportUnit = z.enum(['mm', 'ratio', 'kind', 'truth']).meta({
 
 export const ReportMeasured = z
   .strictObject({
-    value: z.union([z.number(), z.string(), z.boolean()]).describe('In `unit`; the mean where it stands for several.'),
+    value: z
+      .union([z.number(), z.string(), z.boolean()])
+      .describe('In `unit`; the mean where it stands for several; `true` for a length that nothing limits.'),
     unit: ReportUnit,
     inches: z.number().nullable().describe('`value` in inches; null when it is not a length.'),
     min: z.number().nullable().describe('Least single value, in `unit`.'),
@@ -54,7 +56,10 @@ export const ReportRemedy = z
     quantity: z.string().describe('The quantity to change.'),
     min: z.number().nullable().describe('Least value that passes in every printed unit, in `unit`.'),
     max: z.number().nullable().describe('Greatest value that passes in every printed unit, in `unit`.'),
-    aim: z.number().nullable().describe('What to set it to, in `unit`; null when it is not a number.'),
+    aim: z
+      .number()
+      .nullable()
+      .describe('What to set it to, in `unit`; null when it is not a number or no number keeps every row.'),
     unit: ReportUnit,
     expected: z.string().nullable().describe('The kind, words or cells to use instead; null for numbers.'),
     text: z.string().describe('The same for people.'),
@@ -71,8 +76,9 @@ export const ReportUnitSplit = z
 
 export const ReportCitation = z
   .strictObject({
-    document: z.string().describe('The document in which the row was read.'),
-    where: z.string().nullable().describe('Where that document is published.'),
+    document: z
+      .string()
+      .describe('The document in which the row was read; the `sources` of the standard say where it is published.'),
     clause: z.string().describe('The clause, or the exception that was used.'),
     scopedBy: z.string().describe('The clause that puts this one in force.'),
     confidence: z
@@ -90,11 +96,12 @@ export const ReportFinding = z
     asks: z.string().describe('What the clause asks for, in our own words.'),
     force: z.enum(['shall', 'should', 'advice']).describe('Only `shall` decides a verdict.'),
     stage: ReportStage,
+    quantity: z.string(),
+    limit: ReportLimit,
+    citation: ReportCitation,
     verdict: ReportVerdict,
     reason: ReportReason.nullable().describe('Null unless undetermined.'),
-    quantity: z.string(),
     measured: ReportMeasured.nullable().describe('Null when nothing could be measured.'),
-    limit: ReportLimit,
     margin: z
       .number()
       .nullable()
@@ -106,7 +113,6 @@ export const ReportFinding = z
     whereTotal: z.int().describe('How many places there are; `where` lists at most a hundred of them.'),
     message: z.string().describe('The finding for people.'),
     remedy: ReportRemedy.nullable().describe('Null unless failed.'),
-    citation: ReportCitation,
     fingerprint: z.string().describe('The same for the same finding on the same sign, whatever else changes.'),
   })
   .meta({ id: 'Finding', description: 'One requirement judged on one sign.' })

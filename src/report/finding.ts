@@ -3,6 +3,7 @@ import type { LoadedStandard } from '../standards/catalogue.js'
 import type { Place } from '../sign/sign.js'
 import type { fingerprinter } from './digest.js'
 import type { Finding } from './finding-schema.js'
+import { askedBy } from './fixed.js'
 import { messageFor } from './messages.js'
 import { kept } from './numbers.js'
 import { measured } from './observed.js'
@@ -23,46 +24,51 @@ export function findingOf(
   fingerprint: ReturnType<typeof fingerprinter>,
   all: readonly Judgement[],
 ): Finding {
-  const { requirement, limit } = judgement
+  const { requirement } = judgement
+  if (judgement.verdict === 'not-applicable')
+    return { ...outOfPlay(judgement, standard), fingerprint: fingerprint(requirement, []) }
   const places = distinctPlaces(placesOf(judgement))
-  const source = standard.sources[requirement.citation.source]
   return {
-    requirement: requirement.requirement,
-    clause: requirement.clause,
-    title: requirement.title,
-    asks: requirement.text,
-    force: requirement.force,
-    stage: requirement.stage,
-    verdict: judgement.verdict,
-    reason: judgement.reason,
-    quantity: requirement.quantity,
-    measured: measured(judgement),
-    limit: {
-      min: kept(limit.min),
-      max: kept(limit.max),
-      allowed: limit.pass ?? null,
-      unit: limit.unit,
-      printed: limit.printed,
-    },
-    margin: judgement.margin === null ? null : kept(judgement.margin),
-    unitSplit: judgement.unitSplit,
-    where: places.slice(0, MOST_PLACES).map(reportPlace),
-    whereTotal: places.length,
-    message: messageFor(judgement),
-    remedy: remedyFor(judgement, all),
-    citation: {
-      document: source?.document ?? requirement.citation.source,
-      where: source?.where ?? null,
-      clause: limit.clause,
-      scopedBy: requirement.scope.clause,
-      confidence: requirement.citation.confidence,
-      note: requirement.citation.note ?? null,
-    },
+    ...foundBy(judgement, standard, places, all),
     fingerprint: fingerprint(
       requirement,
       places.map((place) => place.element),
     ),
   }
+}
+
+type Nameless = Omit<Finding, 'fingerprint'>
+
+function foundBy(
+  judgement: Judgement,
+  standard: LoadedStandard,
+  places: readonly Place[],
+  all: readonly Judgement[],
+): Nameless {
+  const { requirement, limit, verdict, reason, unitSplit, margin } = judgement
+  return {
+    ...askedBy(standard, requirement, limit),
+    verdict,
+    reason,
+    measured: measured(judgement),
+    margin: margin === null ? null : kept(margin),
+    unitSplit,
+    where: places.slice(0, MOST_PLACES).map(reportPlace),
+    whereTotal: places.length,
+    message: messageFor(judgement),
+    remedy: remedyFor(judgement, all),
+  }
+}
+
+const nameless = new WeakMap<Judgement, { standard: LoadedStandard; finding: Nameless }>()
+
+/** Of a row that does not apply nothing hangs on the sign but the name: judgements that are the same object give the same text. */
+function outOfPlay(judgement: Judgement, standard: LoadedStandard): Nameless {
+  const before = nameless.get(judgement)
+  if (before?.standard === standard) return before.finding
+  const finding = foundBy(judgement, standard, [], [])
+  nameless.set(judgement, { standard, finding })
+  return finding
 }
 
 /** The offenders of a failure; what left an undetermined row open; nothing for the rest. */

@@ -114,6 +114,7 @@ const CONFIDENCE_WORDS = {
 
 /** Each document once for each confidence, with the clauses read in it. */
 function sources(report: Report): Html {
+  const published = new Map(report.standards.flatMap((s) => s.sources.map(({ document, where }) => [document, where])))
   const groups = new Map<string, { document: string; where: string; confidence: string; clauses: Set<string> }>()
   for (const { citation, verdict } of report.findings) {
     if (verdict === 'not-applicable') continue
@@ -121,7 +122,7 @@ function sources(report: Report): Html {
     const confidence = CONFIDENCE_WORDS[citation.confidence]
     const group = groups.get(key) ?? {
       document: citation.document,
-      where: citation.where ?? '',
+      where: published.get(citation.document) ?? '',
       confidence,
       clauses: new Set(),
     }

@@ -8,11 +8,12 @@ import { caveatsOf } from './caveats.js'
 import { fingerprinter, reportId } from './digest.js'
 import { elementKeys } from './element-keys.js'
 import { findingOf } from './finding.js'
+import { standardOf } from './fixed.js'
 import { reportPlace, reportSource } from './place.js'
 import { questionsOf, toMeasureOf } from './questions.js'
 import { readingOf } from './reading.js'
 import type { Report } from './schema.js'
-import { stagesOf, summaryOf, verdictOf } from './verdicts.js'
+import { outcomeOf } from './verdicts.js'
 
 export interface ReportInput {
   input: CheckInput
@@ -34,14 +35,15 @@ export function makeReport({ input, sign, standards, judgements, translator }: R
   )
   const { decisionRule, unitSystem } = input.options
   const { identity } = translator
+  const { verdict, stages, summary } = outcomeOf(findings)
   return {
     id: reportId(input, standards, translator),
     mark: sign.mark ?? null,
     use: sign.use,
-    verdict: verdictOf(findings),
-    stages: stagesOf(findings),
-    summary: summaryOf(findings),
-    standards: standards.map(({ id, revision, title, edition, digest }) => ({ id, revision, title, edition, digest })),
+    verdict,
+    stages,
+    summary,
+    standards: standards.map(standardOf),
     decisionRule,
     unitSystem,
     findings,
@@ -51,7 +53,7 @@ export function makeReport({ input, sign, standards, judgements, translator }: R
     unread: sign.unread.map(({ place, why, couldBe }) => ({ where: reportPlace(place), why, couldBe })),
     questions: questionsOf(all),
     toMeasure: toMeasureOf(all),
-    caveats: caveatsOf({ sign, findings, decisionRule }),
+    caveats: caveatsOf({ sign, findings, stages, decisionRule }),
     engine: {
       version: VERSION,
       braille: {

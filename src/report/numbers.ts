@@ -27,7 +27,7 @@ export function kept(value: number | undefined): number | null {
 /** `value` with a fixed number of decimals, never "-0". */
 export function fixed(value: number, decimals: number): string {
   const text = value.toFixed(decimals)
-  return Number(text) === 0 ? text.replace('-', '') : text
+  return text.startsWith('-') && Number(text) === 0 ? text.slice(1) : text
 }
 
 const side = (value: number, { min, max }: Ends): number =>
@@ -38,8 +38,22 @@ const mapped = ({ min, max }: Ends, change: (end: number) => number): Ends => ({
   max: max === undefined ? undefined : change(max),
 })
 
+/** Ends as they are shown. Almost all come from the tables, so they are few and come again and again. */
+const shownEnds = new Map<number, string[]>()
+const MOST_ENDS = 1000
+
 /** An end as it is shown: exactly, where that takes few decimals, else with at least as many as the value. */
 function shownEnd(end: number, decimals: number, least: number): string {
+  const known = shownEnds.get(end) ?? []
+  const place = decimals * (MOST_DECIMALS + 1) + least
+  const before = known[place]
+  if (before !== undefined) return before
+  if (shownEnds.size >= MOST_ENDS) shownEnds.clear()
+  shownEnds.set(end, known)
+  return (known[place] = writeEnd(end, decimals, least))
+}
+
+function writeEnd(end: number, decimals: number, least: number): string {
   for (let exact = least, scale = 10 ** least; exact <= MOST_EXACT_DECIMALS; exact++, scale *= 10)
     if (Math.abs(Math.round(end * scale) - end * scale) < EXACT * scale) return fixed(end, exact)
   return fixed(end, Math.max(decimals, least))
@@ -53,8 +67,8 @@ function shownEnd(end: number, decimals: number, least: number): string {
  */
 export function decimalsFor(value: number, ends: Ends, outside: boolean, least: number, endLeast = least): number {
   for (let decimals = least; decimals <= MOST_DECIMALS; decimals++) {
-    const shown = mapped(ends, (end) => Number(shownEnd(end, decimals, endLeast)))
-    const seen = side(Number(value.toFixed(decimals)), shown)
+    const shownAt = (end: number) => Number(shownEnd(end, decimals, endLeast))
+    const seen = side(Number(value.toFixed(decimals)), mapped(ends, shownAt))
     if (outside ? seen !== 0 && seen === side(value, ends) : seen === 0) return decimals
   }
   return outside ? MOST_DECIMALS : least

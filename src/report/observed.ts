@@ -28,13 +28,11 @@ export function decidingEnds(judgement: Judgement): Ends {
 export function worstValue(judgement: Judgement, ends: Ends = decidingEnds(judgement)): number | undefined {
   const observation = judgement.decisive[0] ?? judgement.measurement?.observations[0]
   if (!observation) return undefined
-  const values = [least(observation), greatest(observation)].filter(isNumber)
   if (ends.min === undefined && ends.max === undefined)
     return isNumber(observation.value) ? observation.value : undefined
-  return values.reduce<number | undefined>(
-    (worst, v) => (worst === undefined || outside(v, ends) > outside(worst, ends) ? v : worst),
-    undefined,
-  )
+  const [low, high] = [least(observation), greatest(observation)]
+  if (!isNumber(low) || !isNumber(high)) return isNumber(low) ? low : isNumber(high) ? high : undefined
+  return outside(high, ends) > outside(low, ends) ? high : low
 }
 
 /** All observations of one measurement as one entry of the report; null when there are none. */
@@ -43,28 +41,33 @@ export function measured(judgement: Judgement): Measured | null {
   const observations = measurement?.observations ?? []
   const chief = judgement.decisive[0] ?? observations[0]
   if (!measurement || !chief) return null
-  const numbers = observations.filter((o) => isNumber(o.value))
-  const count = observations.reduce((sum, o) => sum + (o.count ?? 1), 0)
-  const weight = numbers.reduce((sum, o) => sum + (o.count ?? 1), 0)
-  const mean = numbers.reduce((sum, o) => sum + (o.value as number) * (o.count ?? 1), 0) / weight
-  const value = isNumber(chief.value) ? (numbers.length === 1 ? chief.value : mean) : chief.value
+  let [count, weight, sum, numbers] = [0, 0, 0, 0]
+  let low: number | undefined
+  let high: number | undefined
+  for (const o of observations) {
+    const times = o.count ?? 1
+    count += times
+    if (!isNumber(o.value)) continue
+    numbers++
+    weight += times
+    sum += o.value * times
+    const [from, to] = [least(o), greatest(o)]
+    if (isNumber(from) && (low === undefined || from < low)) low = from
+    if (isNumber(to) && (high === undefined || to > high)) high = to
+  }
+  const value = isNumber(chief.value) && numbers > 1 ? sum / weight : chief.value
   return {
     value: isNumber(value) ? (kept(value) ?? 0) : value,
     unit: measurement.unit,
     inches: measurement.unit === 'mm' && isNumber(value) ? kept(value / MILLIMETRES_PER_INCH) : null,
-    min: kept(extreme(numbers.map(least), Math.min)),
-    max: kept(extreme(numbers.map(greatest), Math.max)),
+    min: kept(low),
+    max: kept(high),
     count,
     uncertainty: kept(chief.uncertainty),
     basis: chief.basis,
     instrument: chief.instrument ?? null,
     method: howIn(measurement, chief),
   }
-}
-
-function extreme(values: (number | undefined)[], pick: (a: number, b: number) => number): number | undefined {
-  const known = values.filter(isNumber)
-  return known.length === 0 ? undefined : known.reduce((a, b) => pick(a, b))
 }
 
 /**

@@ -24,7 +24,8 @@ export const reportPlace = (place: Place): ReportPlace => ({
 })
 
 /** Places without repetition, in the order given. */
-export function distinctPlaces(places: readonly Place[]): Place[] {
+export function distinctPlaces(places: readonly Place[]): readonly Place[] {
+  if (places.length < 2) return places
   const seen = new Map<string, Place>()
   for (const place of places) {
     const { box, source } = place

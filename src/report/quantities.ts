@@ -55,8 +55,16 @@ const WORDS: Record<string, QuantityWords> = {
 
 const inWords = (name: string): string => name.replace(/([A-Z])/g, (letter) => ` ${letter.toLowerCase()}`)
 
-/** The words for a quantity; one that is not listed is named after itself. */
+const found = new Map<string, QuantityWords>()
+
+/** The words for a quantity of a table; one that is not listed is named after itself. */
 export function wordsFor(quantity: string): QuantityWords {
+  const words = found.get(quantity) ?? findWords(quantity)
+  found.set(quantity, words)
+  return words
+}
+
+function findWords(quantity: string): QuantityWords {
   const own = WORDS[quantity]
   if (own) return own
   const [family = '', name = quantity] = quantity.split('.')

@@ -92,6 +92,14 @@ export const ReportStandard = z
     title: z.string(),
     edition: z.string(),
     digest: z.string().describe('Digest of the whole table.'),
+    sources: z
+      .array(
+        z.strictObject({
+          document: z.string().describe('The document, as citations name it.'),
+          where: z.string().describe('Where it is published.'),
+        }),
+      )
+      .describe('Where the rows of the table were read.'),
   })
   .meta({ id: 'ReportStandard', description: 'A standard that the sign was held against.' })
 

@@ -1,25 +1,36 @@
 import type { Finding, ReportStage, ReportVerdict } from './finding-schema.js'
+import type { Report } from './schema.js'
+
+/** What all findings together say. */
+export type Outcome = Pick<Report, 'verdict' | 'stages' | 'summary'>
+
+/** From what decides most to what decides least. */
+const BY_WEIGHT: ReportVerdict[] = ['fail', 'undetermined', 'pass', 'not-applicable']
+
+const heavier = (a: ReportVerdict, b: ReportVerdict): ReportVerdict =>
+  BY_WEIGHT.indexOf(a) < BY_WEIGHT.indexOf(b) ? a : b
+
+const COUNTS = {
+  pass: 'pass',
+  fail: 'fail',
+  undetermined: 'undetermined',
+  'not-applicable': 'notApplicable',
+} as const satisfies Record<ReportVerdict, keyof Report['summary']>
 
 /**
- * The verdict of a set of findings: only rows of force `shall` decide. `fail` if any fails, else `undetermined` if any
- * is, else `pass`; `not-applicable` when no such row applies.
+ * The verdict of all findings and of each stage: only rows of force `shall` decide. `fail` if any fails, else
+ * `undetermined` if any is, else `pass`; `not-applicable` when no such row applies. The summary counts every finding.
  */
-export function verdictOf(findings: readonly Finding[]): ReportVerdict {
-  const verdicts = new Set(findings.filter((f) => f.force === 'shall').map((f) => f.verdict))
-  return (['fail', 'undetermined', 'pass'] as const).find((verdict) => verdicts.has(verdict)) ?? 'not-applicable'
-}
-
-export function stagesOf(findings: readonly Finding[]): Record<ReportStage, ReportVerdict> {
-  const of = (stage: ReportStage) => verdictOf(findings.filter((f) => f.stage === stage))
-  return { drawing: of('drawing'), product: of('product'), site: of('site') }
-}
-
-export function summaryOf(findings: readonly Finding[]) {
-  const count = (verdict: ReportVerdict) => findings.filter((f) => f.verdict === verdict).length
-  return {
-    pass: count('pass'),
-    fail: count('fail'),
-    undetermined: count('undetermined'),
-    notApplicable: count('not-applicable'),
+export function outcomeOf(findings: readonly Finding[]): Outcome {
+  const stages: Record<ReportStage, ReportVerdict> = {
+    drawing: 'not-applicable',
+    product: 'not-applicable',
+    site: 'not-applicable',
   }
+  const summary = { pass: 0, fail: 0, undetermined: 0, notApplicable: 0 }
+  for (const { force, stage, verdict } of findings) {
+    summary[COUNTS[verdict]]++
+    if (force === 'shall') stages[stage] = heavier(stages[stage], verdict)
+  }
+  return { verdict: heavier(heavier(stages.drawing, stages.product), stages.site), stages, summary }
 }

@@ -2,18 +2,19 @@ import { examine, readSign } from '../check.js'
 import type { Translator } from '../braille/translator.js'
 import { Refusal } from '../refusal.js'
 import { reportHtml } from '../report/html.js'
+import { reportJson } from '../report/json.js'
 import { reportSvg } from '../report/svg.js'
 import { readingAnswer } from './reading-answer.js'
 import type { Answer, RefusedAnswer, Task } from './task.js'
 
 /**
- * What the core answers to a task, as text in the form asked for.
+ * What the core answers to a task, as text or as bytes of text, in the form asked for.
  * @throws {Refusal} when the input cannot be judged at all.
  */
 export function answer(task: Task, translator: Translator): Answer {
   if (task.kind === 'reading') return { body: JSON.stringify(readingAnswer(readSign(task.input, translator))) }
   const { report, sign } = examine(task.input, translator)
-  if (task.type === 'application/json') return { body: JSON.stringify(report), tag: `${report.id}-json` }
+  if (task.type === 'application/json') return { body: reportJson(report), tag: `${report.id}-json` }
   const drawing = reportSvg(report, sign)
   if (task.type === 'image/svg+xml') return { body: drawing, tag: `${report.id}-svg` }
   return { body: reportHtml(report, drawing), tag: `${report.id}-html` }
@@ -22,7 +23,10 @@ export function answer(task: Task, translator: Translator): Answer {
 /** The same across threads, where an error keeps its message only: a refusal is answered as plain data. */
 export function answerOrRefusal(task: Task, translator: Translator): Answer | RefusedAnswer {
   try {
-    return answer(task, translator)
+    const { body, tag } = answer(task, translator)
+    // Bytes cross with all the memory that they are a part of, so they get a small one of their own.
+    const own = typeof body === 'string' ? body : new Uint8Array(body)
+    return { body: own, ...(tag !== undefined && { tag }) }
   } catch (error) {
     if (!(error instanceof Refusal)) throw error
     const { type, detail, errors, excess } = error

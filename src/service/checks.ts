@@ -1,5 +1,6 @@
 import type { FastifyInstance } from 'fastify'
 import type { Translator } from '../braille/translator.js'
+import { check } from '../check.js'
 import { REPORT_STYLE_HASH } from '../report/html.js'
 import { Report } from '../report/schema.js'
 import { POTTERY_ROOM } from '../sign/examples.js'
@@ -56,8 +57,7 @@ export const CHECK_PROBLEMS: ProblemType[] = [
 
 export function checkRoutes(app: FastifyInstance, parts: CheckParts) {
   const { translator } = parts
-  const roomReport = (): unknown =>
-    JSON.parse(answer({ kind: 'check', type: 'application/json', input: fromJson(EXAMPLE_REQUEST) }, translator).body)
+  const roomReport = (): unknown => check(fromJson(EXAMPLE_REQUEST), translator)
   const operation: Operation = {
     id: 'createCheck',
     tag: 'checks',

@@ -7,6 +7,8 @@ import { ServiceProblem } from './problems.js'
  */
 export function negotiate<T extends string>(request: FastifyRequest, reply: FastifyReply, offered: readonly T[]): T {
   void reply.header('vary', 'Accept')
+  const [first] = offered
+  if (first && request.headers.accept === undefined) return first
   const chosen = request.accepts().type([...offered])
   const found = offered.find((type) => type === chosen)
   if (found) return found

@@ -11,7 +11,7 @@ export type Task = { kind: 'check'; input: CheckInput; type: ReportType } | { ki
 
 /** One answer, already written out, so that it is sent as it is. */
 export interface Answer {
-  body: string
+  body: string | Uint8Array
   /** Names the content of a report: the same question in the same form has the same tag. */
   tag?: string
 }

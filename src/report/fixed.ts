@@ -1,0 +1,71 @@
+import type { ResolvedLimit } from '../judge/finding.js'
+import type { LoadedStandard } from '../standards/catalogue.js'
+import type { Requirement } from '../standards/standard.js'
+import type { Finding } from './finding-schema.js'
+import { kept } from './numbers.js'
+import type { Report } from './schema.js'
+
+/** What a standard itself puts into a report: the same in every report, so it is made once. Frozen, since it is shared. */
+
+/** The part of a finding that says what is asked; it hangs on the row and on the limit in force. */
+export type Asked = Pick<
+  Finding,
+  'requirement' | 'clause' | 'title' | 'asks' | 'force' | 'stage' | 'quantity' | 'limit' | 'citation'
+>
+
+const asked = new WeakMap<LoadedStandard, WeakMap<Requirement, WeakMap<ResolvedLimit, Asked>>>()
+
+/** What a row asks, with the limit in force. The same row and limit give the same frozen object. */
+export function askedBy(standard: LoadedStandard, requirement: Requirement, limit: ResolvedLimit): Asked {
+  const rows = asked.get(standard) ?? new WeakMap<Requirement, WeakMap<ResolvedLimit, Asked>>()
+  const limits = rows.get(requirement) ?? new WeakMap<ResolvedLimit, Asked>()
+  const before = limits.get(limit)
+  if (before) return before
+  const made = ask(standard, requirement, limit)
+  asked.set(standard, rows)
+  rows.set(requirement, limits)
+  limits.set(limit, made)
+  return made
+}
+
+function ask(standard: LoadedStandard, row: Requirement, limit: ResolvedLimit): Asked {
+  const { requirement, clause, title, force, stage, quantity, citation } = row
+  return Object.freeze({
+    requirement,
+    clause,
+    title,
+    asks: row.text,
+    force,
+    stage,
+    quantity,
+    limit: Object.freeze({
+      min: kept(limit.min),
+      max: kept(limit.max),
+      allowed: limit.pass ?? null,
+      unit: limit.unit,
+      printed: limit.printed,
+    }),
+    citation: Object.freeze({
+      document: standard.sources[citation.source]?.document ?? citation.source,
+      clause: limit.clause,
+      scopedBy: row.scope.clause,
+      confidence: citation.confidence,
+      note: citation.note ?? null,
+    }),
+  })
+}
+
+type ReportStandard = Report['standards'][number]
+
+const named = new WeakMap<LoadedStandard, ReportStandard>()
+
+/** A standard as a report names it, with the documents in which it was read. */
+export function standardOf(standard: LoadedStandard): ReportStandard {
+  const before = named.get(standard)
+  if (before) return before
+  const { id, revision, title, edition, digest } = standard
+  const sources = Object.values(standard.sources).map(({ document, where }) => ({ document, where }))
+  const made = Object.freeze({ id, revision, title, edition, digest, sources })
+  named.set(standard, made)
+  return made
+}
