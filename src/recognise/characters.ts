@@ -4,7 +4,8 @@ import type { Assumption, BrailleBlock, Lettering, LetteringPart, Unread } from 
 import { paintedPieces, withColours, withDoubtfulColours } from './colouring.js'
 import type { Cloud, Surface } from './colours.js'
 import { couldBeCharacters, letteringOfOutlines, withoutPaintedCounters } from './lettering.js'
-import { isRecognised, letteringOfSet, readOutlines, type Expectation, type OutlinedSet } from './outlined.js'
+import { letteringOfSet, readOutlines, type OutlinedSet } from './outlined.js'
+import { isRecognised, type Expectation, type OutlinedLine } from './outlinelines.js'
 import type { Piece } from './pieces.js'
 
 /**
@@ -51,7 +52,7 @@ export function setsOfPieces(pieces: readonly Piece[], first: number, around: Su
     if (all.length === 0) continue
     const own = all.slice(0, MOST_OUTLINES)
     if (all.length > MOST_OUTLINES) sets.unread.push(passedOver(all))
-    const found = readOutlines(own, expected)
+    const found = readOutlines(own, expected, (line) => part !== undefined || isMostlyRecognised(line))
     const isLettering = (set: OutlinedSet) => part !== undefined || couldOnlyBeLettering(set, around.braille.length > 0)
     const read = found.sets.filter(isLettering)
     const refused = found.sets.filter((s) => !read.includes(s)).flatMap((s) => s.pieces)
@@ -85,15 +86,18 @@ function expectedFrom(blocks: readonly BrailleBlock[]): Expectation {
     undefined,
   )
   const words = blocks.flatMap((b) => b.lines.flatMap((line) => line.text?.split(/\s+/u) ?? []))
-  return { rotation: largest?.rotation, mirrored: largest?.mirrored ?? false, words }
+  const direction = largest?.mirrored ? 180 - largest.rotation : largest?.rotation
+  return { rotation: direction, mirrored: largest?.mirrored ?? false, words }
 }
 
-/** Whether outlines that nobody named are characters beyond doubt: most are recognised, and some could be nothing else. */
+const isMostlyRecognised = ({ read: { characters } }: OutlinedLine): boolean =>
+  characters.filter(isRecognised).length >= MOSTLY * characters.length
+
+/** Whether outlines that nobody named are characters beyond doubt: some could be nothing else. */
 function couldOnlyBeLettering({ lines }: OutlinedSet, withBraille: boolean): boolean {
   const characters = lines.flatMap(({ read }) => read.characters)
-  const recognised = characters.filter(isRecognised)
-  const telling = recognised.some(({ readings }) => readings.length === 1 && !PLAIN.includes(readings[0]))
-  if (recognised.length < MOSTLY * characters.length || !telling) return false
+  const telling = characters.some(({ readings }) => readings.length === 1 && !PLAIN.includes(readings[0]))
+  if (!telling) return false
   return withBraille || (characters.length > 1 && lines.some(({ read }) => read.capital >= LEAST_HEIGHT))
 }
 

@@ -1,9 +1,16 @@
 import { boxOfPoints, unionOfBoxes, type Box } from '../geometry/box.js'
-import type { Point } from '../geometry/point.js'
-import { isKnown, missing, type Lettering, type LetteringLine, type LetteringPart, type Unknown } from '../sign/sign.js'
-import type { LetterOutline } from './letters/blobs.js'
+import {
+  isKnown,
+  missing,
+  type Lettering,
+  type Lie,
+  type LetteringLine,
+  type LetteringPart,
+  type Unknown,
+} from '../sign/sign.js'
 import { measureLetters, type LetterMeasures } from './letters/measure.js'
-import { readLetters, type LetteringReading, type ReadCharacter, type ReadLine } from './letters/read.js'
+import type { Lie as ReadLie } from './letters/rows.js'
+import { isWhollyRecognised, readLines, type Expectation, type OutlinedLine } from './outlinelines.js'
 import type { Piece } from './pieces.js'
 import { withStrokes } from './strokes.js'
 import { textOfLines } from './text.js'
@@ -26,115 +33,52 @@ export interface OutlinedSets {
 export interface OutlinedSet {
   lines: OutlinedLine[]
   measures: LetterMeasures
+  lie: Lie
   pieces: Piece[]
-}
-
-interface OutlinedLine {
-  read: ReadLine
-  /** Left end of the baseline, in the drawing. */
-  start: Point
-  pieces: Piece[]
-}
-
-export interface Expectation {
-  /** Reading direction of the braille, if there is any. */
-  rotation?: number
-  mirrored: boolean
-  /** Words of the braille. */
-  words: readonly string[]
 }
 
 /** Lines whose capitals differ in height by less than this share are one set. */
 const SAME_SIZE = 0.12
-/** Fewer recognised characters than this share: perhaps the drawing is seen from behind. */
-const HARDLY_READ = 0.5
 /** Two contours drawn one over the other: their boxes differ by less, in shares of the box. */
 const SAME_BOX = 0.005
 /** Specks that programs leave behind are smaller than this, millimetres. */
 const SPECK = 0.05
 
-export function readOutlines(pieces: readonly Piece[], expectation: Expectation): OutlinedSets {
-  const readable = pieces.filter(isReadable)
-  if (readable.reduce((n, { outline }) => n + outline.length, 0) > MOST_CORNERS_IN_ALL)
-    return { sets: [], others: [...pieces], mirrored: false, settledByBraille: false, limitReached: true }
-  const attempts: Attempt[] = []
-  for (const mirrored of [expectation.mirrored, !expectation.mirrored]) {
-    const attempt = readOnce(readable, expectation, mirrored)
-    attempts.push(attempt)
-    if (attempt.reading.limitReached || attempt.recognised >= HARDLY_READ * readable.length) break
-  }
-  const best = attempts.reduce((a, b) => (b.recognised > a.recognised ? b : a))
-  return arranged(pieces, readable, best)
-}
-
-interface Attempt {
-  reading: LetteringReading
-  mirrored: boolean
-  /** Outlines of characters that were recognised. */
-  recognised: number
-}
-
-/** Corners of one outline, curves flattened, that are looked at: a traced letter has some hundreds. */
-const MOST_CORNERS = 5000
-/** Corners of all outlines together: more are no lettering of a sign. */
-const MOST_CORNERS_IN_ALL = 150_000
-
-/** A contour that bounds an area; lines that end somewhere do not. */
-const isReadable = ({ contour, shape, outline }: Piece): boolean =>
-  outline.length > 2 &&
-  outline.length <= MOST_CORNERS &&
-  (contour.closed || (shape.fill !== undefined && shape.fill.opacity > 0))
-
-const flipped = ({ x, y }: Point): Point => ({ x: -x, y })
-
-function readOnce(pieces: readonly Piece[], { rotation, words }: Expectation, mirrored: boolean): Attempt {
-  const outlines = pieces.map(({ outline, order, shape }): LetterOutline => {
-    const painted = shape.fill !== undefined && shape.fill.opacity > 0
-    return {
-      outline: mirrored ? outline.map(flipped) : outline,
-      path: order,
-      rule: shape.fillRule,
-      ...(painted && { fill: shape.fill?.written }),
-    }
-  })
-  const direction = rotation !== undefined && mirrored ? 180 - rotation : rotation
-  const reading = readLetters(outlines, { rotation: direction, expected: words })
-  const characters = reading.lines.flatMap((line) => line.characters.filter(isRecognised))
-  return { reading, mirrored, recognised: characters.reduce((sum, c) => sum + c.outlines.length, 0) }
-}
-
-export const isRecognised = ({ readings }: Pick<ReadCharacter, 'readings'>): boolean => readings.length > 0
-
-function arranged(all: readonly Piece[], readable: readonly Piece[], { reading, mirrored }: Attempt): OutlinedSets {
-  const lines = reading.lines.map((read): OutlinedLine => ({
-    read,
-    start: mirrored ? flipped(read.start) : read.start,
-    pieces: read.outlines.map((i) => readable[i]),
-  }))
+/** @param accepts whether a line is lettering; what is not counts among the others */
+export function readOutlines(
+  pieces: readonly Piece[],
+  expectation: Expectation,
+  accepts: (line: OutlinedLine) => boolean,
+): OutlinedSets {
+  const { lines, lie, mirrored, limitReached } = readLines(pieces, expectation)
   const groups: OutlinedLine[][] = []
-  for (const line of lines) {
+  for (const line of lines.filter(accepts)) {
     const group = groups.find(([first]) => sameSize(first.read.capital, line.read.capital))
     if (group) group.push(line)
     else groups.push([line])
   }
   const sets = groups.map((group): OutlinedSet => {
-    const measures = measureLetters(
-      group.map((line) => line.read),
-      reading.lie,
-    )
     const own = group.flatMap((line) => line.pieces)
-    return { lines: group, measures: withStrokes(measures, own), pieces: own }
+    const measures = withStrokes(measured(group, lie), own)
+    return { lines: group, measures, lie: { rotation: lie.rotation, mirrored }, pieces: own }
   })
-  const used = new Set(lines.flatMap((line) => line.pieces))
-  const others = all.filter((p) => !used.has(p) && !isSpeck(p.box) && ![...used].some((u) => sameBox(u.box, p.box)))
-  return {
-    sets,
-    others,
-    mirrored: mirrored && sets.length > 0,
-    settledByBraille: reading.lines.some((line) => line.settledByExpected),
-    limitReached: reading.limitReached,
-  }
+  const used = new Set(groups.flatMap((group) => group.flatMap((line) => line.pieces)))
+  const boxes = [...used].map((p) => p.box)
+  const others = pieces.filter((p) => !used.has(p) && !isSpeck(p.box) && !boxes.some((box) => sameBox(box, p.box)))
+  const settledByBraille = lines.some(({ read }) => read.settledByExpected)
+  return { sets, others, mirrored: mirrored && sets.length > 0, settledByBraille, limitReached }
 }
+
+/** The measures of a set; lines beside each other on one baseline count once for the distance of baselines. */
+function measured(lines: readonly OutlinedLine[], lie: ReadLie): LetterMeasures {
+  const read = lines.map((line) => line.read)
+  const below = read.filter((line, i) => i === 0 || line.baseline - read[i - 1].baseline > BESIDE * line.capital)
+  const { baselineSpacing } = measureLetters(below, lie)
+  return { ...measureLetters(read, lie), baselineSpacing }
+}
+
+/** Baselines nearer than this share of the height of capitals are one. */
+const BESIDE = 0.3
 
 const sameSize = (a: number, b: number) => Math.abs(a - b) <= SAME_SIZE * Math.max(a, b)
 
@@ -153,18 +97,19 @@ function sameBox(a: Box, b: Box): boolean {
 const UNSURE: Unknown = { unknown: 'unreadable', why: 'not every character was recognised' }
 
 /** The lettering of a set; colours are filled in by the caller. @param element its place, e.g. `lettering/0` */
-export function letteringOfSet({ lines, measures }: OutlinedSet, part: LetteringPart, element: string): Lettering {
-  const letteringLines = lines.map(({ read, start, pieces }, i): LetteringLine => {
+export function letteringOfSet({ lines, measures, lie }: OutlinedSet, part: LetteringPart, element: string): Lettering {
+  const letteringLines = lines.map((line, i): LetteringLine => {
+    const { read, start, pieces } = line
     const outlines = pieces.map((p) => p.outline)
     const box = boxOfPoints(outlines.flat())
     return {
       place: { element: `${element}/line/${i}`, box, source: pieces[0].shape.source },
       text: read.text,
-      baseline: read.characters.every(isRecognised) ? { value: start, basis: 'drawn' } : UNSURE,
+      baseline: isWhollyRecognised(line) ? { value: start, basis: 'drawn' } : UNSURE,
       outlines,
     }
   })
-  const sure = lines.every(({ read }) => read.characters.every(isRecognised))
+  const sure = lines.every(isWhollyRecognised)
   const section = missing('a drawing does not say the section of raised characters')
   return {
     place: {
@@ -184,5 +129,6 @@ export function letteringOfSet({ lines, measures }: OutlinedSet, part: Lettering
     finish: missing('a drawing does not say the finish'),
     colour: { unknown: 'unreadable', why: 'not looked at' },
     background: { unknown: 'unreadable', why: 'not looked at' },
+    lie,
   }
 }

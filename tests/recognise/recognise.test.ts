@@ -87,7 +87,7 @@ describe('parts', () => {
       labels: { names: ['braille sign'] },
     }))
     const sign = read(drawing(all))
-    expect(sign.lettering).toHaveLength(1)
+    expect(sign.lettering).toEqual([])
     expect(sign.braille).toHaveLength(1)
     expect(isKnown(sign.panel.width)).toBe(true)
   })
@@ -95,63 +95,6 @@ describe('parts', () => {
     const sign = read(drawing([panel, ...letters, ...cellsAt(EXIT, 60, 70)]), { part: { row: 'ignore' } })
     expect(sign.lettering).toEqual([])
     expect(sign.ignored).toHaveLength(2)
-  })
-})
-
-describe('outlines that nobody named', () => {
-  const letters = [60, 75, 90].map((x) =>
-    shape(
-      [
-        polygon([
-          [x, 20],
-          [x + 8, 20],
-          [x + 8, 40],
-          [x + 4, 30],
-          [x, 40],
-          [x + 1, 30],
-        ]),
-      ],
-      WHITE,
-    ),
-  )
-  const braille = cellsAt(EXIT, 60, 70, WHITE)
-  it('are characters that are not read, with their places and colours', () => {
-    const [lettering] = read(drawing([panel, ...letters, ...braille])).lettering
-    expect(lettering).toMatchObject({
-      part: 'both',
-      text: { unknown: 'unreadable' },
-      characterHeight: { unknown: 'unreadable' },
-      colour: { value: { css: '#ffffff' } },
-      background: { value: { css: '#22223b' } },
-      place: { element: 'lettering/0', box: { x: 60, y: 20, width: 38, height: 20 } },
-    })
-    expect(lettering.lines.map((l) => l.outlines.length)).toEqual([3])
-  })
-  it('have lines by the reading direction of the braille', () => {
-    const second = [60, 75].map((x) => shape([rectangle(x, 45, 8, 15)], WHITE))
-    const [lettering] = read(drawing([panel, ...second, ...letters, ...braille])).lettering
-    expect(lettering.lines.map((l) => l.outlines.length)).toEqual([3, 2])
-    expect(lettering.baselineSpacing).toMatchObject({ unknown: 'unreadable' })
-  })
-  it('have no colour when they have several, or that of their ground', () => {
-    const odd = letters.map((l, i) => (i === 1 ? { ...l, fill: paint('#ff0000') } : l))
-    expect(read(drawing([panel, ...odd, ...braille])).lettering[0].colour).toMatchObject({ unknown: 'unreadable' })
-    const alike = letters.map((l) => ({ ...l, fill: panel.fill }))
-    expect(read(drawing([panel, ...alike, ...braille])).lettering[0].colour).toMatchObject({
-      unknown: 'needs-judgement',
-    })
-    const bare = letters.map((l) => ({
-      ...l,
-      fill: undefined,
-      stroke: { ...paint('#ffffff'), width: 0.2, linecap: 'butt', linejoin: 'miter', dashed: false } as const,
-    }))
-    expect(read(drawing([panel, ...bare, ...braille])).lettering[0].colour).toMatchObject({ unknown: 'unreadable' })
-  })
-  it('leave out counters that were painted over them', () => {
-    const counter = shape([rectangle(61, 22, 3, 5)], { fill: panel.fill })
-    const [lettering] = read(drawing([panel, ...letters, counter, ...braille])).lettering
-    expect(lettering.lines[0].outlines).toHaveLength(3)
-    expect(lettering.colour).toMatchObject({ value: { css: '#ffffff' } })
   })
 })
 
