@@ -1,5 +1,6 @@
 import { isKnown, type BrailleBlock, type Fact } from '../sign/sign.js'
 import { join, nothing, pointerOf, take, type Ask } from './facts.js'
+import { PLACING } from './placing.js'
 import type { Found, Quantities, Quantity, Subject } from './quantity.js'
 
 /**
@@ -56,17 +57,17 @@ export const BRAILLE: Quantities = {
   ),
   'braille.dotSpacing': field(
     'dotSpacing',
-    { ask: 'How far apart are neighbouring dots of one cell, centre to centre?', unit: 'mm' },
+    { ask: PLACING.dotSpacing, unit: 'mm' },
     'Centre to centre between neighbouring dots of one cell.',
   ),
   'braille.cellSpacing': field(
     'cellSpacing',
-    { ask: 'How far apart are neighbouring cells, from a dot to the same dot of the next cell?', unit: 'mm' },
+    { ask: PLACING.cellSpacing, unit: 'mm' },
     'Centre to centre between the same dot position of neighbouring cells; a blank counts as a cell.',
   ),
   'braille.lineSpacing': field(
     'lineSpacing',
-    { ask: 'How far apart are the braille lines, from a dot to the same dot of the line below?', unit: 'mm' },
+    { ask: PLACING.lineSpacing, unit: 'mm' },
     'Centre to centre between the same dot position of a cell and the cell directly below.',
   ),
   'braille.dotShape': field(

@@ -5,7 +5,7 @@ import type { Gap } from './measurement.js'
 
 /** The questions that place characters and braille on the panel: for where they begin, or for the spacing that is missing. */
 
-const WHERE = {
+export const PLACING = {
   baseline: 'Where is the baseline of the first line?',
   baselineSpacing: QUESTIONS.baselineSpacing,
   characterHeight: QUESTIONS.characterHeight,
@@ -17,9 +17,9 @@ const WHERE = {
 
 type List = 'lettering' | 'braille'
 
-const askFor = (key: keyof typeof WHERE, place: Place, list: List, n: number): Ask => ({
+const askFor = (key: keyof typeof PLACING, place: Place, list: List, n: number): Ask => ({
   pointer: pointerOf(place, list, n, key),
-  ask: WHERE[key],
+  ask: PLACING[key],
   unit: 'mm',
 })
 
