@@ -1,6 +1,6 @@
 import { unionOfBoxes, type Box } from '../geometry/box.js'
 import type { Element } from './document.js'
-import type { DrawnText, IgnoredElement, Shape, Source } from './drawing.js'
+import type { DrawnText, IgnoredElement, Labels, Shape, Source } from './drawing.js'
 import { IGNORED_LISTED, NAME_LENGTH } from './limits.js'
 
 /** What the walk through the drawing finds, in paint order. */
@@ -29,9 +29,9 @@ export class Collector {
   private readonly rest = new Set<CouldBe[number]>()
   private unlisted = 0
 
-  ignore(source: Source, why: string, couldBe: CouldBe, box?: Box): void {
+  ignore(source: Source, why: string, couldBe: CouldBe, box?: Box, labels?: Labels): void {
     if (this.entries.length < IGNORED_LISTED) {
-      this.entries.push({ source, why, couldBe: [...couldBe], ...(box ? { box } : {}) })
+      this.entries.push({ source, why, couldBe: [...couldBe], ...(box ? { box } : {}), ...(labels && { labels }) })
       return
     }
     this.unlisted++
@@ -54,6 +54,7 @@ export class Barrier {
   constructor(
     private readonly source: Source,
     private readonly why: string,
+    private readonly labels?: Labels,
   ) {}
 
   hold(couldBe: CouldBe, box?: Box): void {
@@ -68,6 +69,6 @@ export class Barrier {
 
   /** One entry for all that it held back; none when it held nothing. */
   report(collector: Collector): void {
-    if (this.holds) collector.ignore(this.source, this.why, [...this.kinds], unionOfBoxes(this.boxes))
+    if (this.holds) collector.ignore(this.source, this.why, [...this.kinds], unionOfBoxes(this.boxes), this.labels)
   }
 }

@@ -105,4 +105,6 @@ export interface IgnoredElement {
   /** What it may have been, if it had been understood. Empty: certainly nothing that is judged. */
   couldBe: ('braille' | 'lettering' | 'pictogram' | 'border' | 'colour')[]
   box?: Box
+  /** What it is called, where that is known: it may have been named as something to be ignored. */
+  labels?: Labels
 }

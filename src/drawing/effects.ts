@@ -14,11 +14,21 @@ export function applyEffects(scene: Scene, element: Element, declared: Declared,
     const written = declared.get(property)?.trim()
     return written === undefined || written === '' || /^(none|normal)$/.test(written) ? undefined : written
   }
-  const put = (why: string) => (here.barrier ??= new Barrier(sourceAt(element, here), why))
+  const put = (why: string) => (here.barrier ??= new Barrier(sourceAt(element, here), why, here.labels))
   if (valueOf('filter') !== undefined)
-    here.tint ??= new Barrier(sourceAt(element, here), 'It is drawn through a filter: its colours are not worked out.')
+    here.tint ??= new Barrier(
+      sourceAt(element, here),
+      'It is drawn through a filter: its colours are not worked out.',
+      here.labels,
+    )
   if (valueOf('mix-blend-mode') !== undefined)
-    scene.collector.ignore(sourceAt(element, here), 'Its colours are blended with what is below.', ['colour'])
+    scene.collector.ignore(
+      sourceAt(element, here),
+      'Its colours are blended with what is below.',
+      ['colour'],
+      undefined,
+      here.labels,
+    )
   const clipPath = valueOf('clip-path')
   const clips = clipPath === undefined ? [] : clipsOf(scene, element, clipPath, here)
   if (clips === 'unresolved') put('It is clipped in a way that is not worked out.')

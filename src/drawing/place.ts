@@ -27,7 +27,7 @@ export function isSeenWhole(scene: Scene, element: Element, context: Context, bo
     return false
   }
   if (effects.includes('cuts')) {
-    scene.collector.ignore(sourceAt(element, context), CUT, couldBe, box)
+    scene.collector.ignore(sourceAt(element, context), CUT, couldBe, box, context.labels)
     return false
   }
   context.tint?.hold(COLOUR, box)
@@ -50,7 +50,7 @@ export function showShape(scene: Scene, element: Element, context: Context, shap
   const { collector } = scene
   const around = unionOfBoxes(cut)
   if (around && isOnPage(scene, element, context, around))
-    collector.ignore(sourceAt(element, context), CUT, ANYTHING, around)
+    collector.ignore(sourceAt(element, context), CUT, ANYTHING, around, context.labels)
   for (const seen of shapes) {
     collector.shapes.push(seen)
     context.tint?.hold(COLOUR, seen.box)

@@ -112,9 +112,9 @@ function passOver(scene: Scene, element: Element, context: Context): void {
   const frame = frameOf(scene, element, context)
   const box = frame && boxOfFrame(frame, context.matrix)
   if (!box || !Object.values(box).every(Number.isFinite))
-    return scene.collector.ignore(sourceAt(element, context), known.why, known.couldBe)
+    return scene.collector.ignore(sourceAt(element, context), known.why, known.couldBe, undefined, context.labels)
   if (isSeenWhole(scene, element, context, box, known.couldBe))
-    scene.collector.ignore(sourceAt(element, context), known.why, known.couldBe, box)
+    scene.collector.ignore(sourceAt(element, context), known.why, known.couldBe, box, context.labels)
 }
 
 /** The rectangle of an element that has one, in user units. */
