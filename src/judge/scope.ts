@@ -1,5 +1,5 @@
 import type { Gap } from '../measure/measurement.js'
-import { designatesRoom } from '../measure/meaning.js'
+import { purposeOf, UNCLEAR } from '../measure/meaning.js'
 import { roleOf, saidToBeRaisedOnly } from '../measure/role.js'
 import { gapOf, INSTALLATION_POINTER, installationPlace } from '../measure/facts.js'
 import { isKnown, SIDES, type Lettering, type Place, type Sign } from '../sign/sign.js'
@@ -47,7 +47,10 @@ const CONDITIONS: Record<Condition, (sign: Sign, n?: number) => Met> = {
   'at-a-door': atADoor,
   'pictogram-designates-room': (sign) => {
     if (sign.pictograms.length === 0) return MET
-    return sign.pictograms.some(designatesRoom) ? MET : not('The pictogram informs; it does not name the room.')
+    const purposes = sign.pictograms.map(purposeOf)
+    const unclear = sign.pictograms[purposes.indexOf('unclear')]
+    if (purposes.includes('room')) return MET
+    return unclear ? open(UNCLEAR, unclear.place) : not('The pictogram informs; it does not name the room.')
   },
   'over-circulation-path': (sign) =>
     open('whether the sign hangs over a circulation path is seen at the place', sign.panel.place),

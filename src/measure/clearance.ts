@@ -38,7 +38,7 @@ function wayBetween(braille: Extent, characters: Extent, least: number): Way {
 }
 
 /** No character is narrower than a stroke: how far a line of them reaches at least. */
-function leastWidth({ strokeThickness, characterSpacing }: Lettering, { text }: LetteringLine): number {
+export function leastWidth({ strokeThickness, characterSpacing }: Lettering, { text }: LetteringLine): number {
   const count = isKnown(text) ? text.value.replace(/\s/gu, '').length : 1
   const least = (fact: Fact<number>) => (isKnown(fact) ? (fact.min ?? fact.value) : 0)
   return count * least(strokeThickness) + (count - 1) * least(characterSpacing)

@@ -1,6 +1,7 @@
 import { isKnown, type Lettering, type Place, type Sign } from '../sign/sign.js'
 import { INSTALLATION_POINTER, installationPlace, nothing, take } from './facts.js'
 import { roleOf, saidToBeRaisedOnly, STANDS_IN } from './role.js'
+import { mayDesignateRoom } from './meaning.js'
 import type { Gap } from './measurement.js'
 import type { Found, Quantities, Quantity, Subject } from './quantity.js'
 
@@ -22,7 +23,7 @@ function tactileCharacters({ sign }: Subject): Found {
   const raised = sign.lettering.filter((l) => l.part !== 'visual')
   const places = placesOf(sign, raised)
   if (raised.length > 0) return { observations: [{ value: true, basis: 'declared', places }], gaps: [] }
-  if (sign.lettering.length === 0 && sign.pictograms.length > 0)
+  if (sign.lettering.length === 0 && sign.pictograms.some(mayDesignateRoom))
     return nothing('The sign has a pictogram and no characters; the row on its text descriptor decides.')
   const { approach } = sign.installation
   if (isKnown(approach) && approach.value === 'exterior')

@@ -1,4 +1,6 @@
 import { describe, expect, test } from 'vitest'
+import { purposeOf } from '../../src/measure/meaning.js'
+import type { Pictogram } from '../../src/sign/sign.js'
 import { judgementOf } from '../judge/verdicts.js'
 import { drawnSign, rectangle } from './drawn.js'
 import { PUMP_ROOM, signOf, withValues } from './signs.js'
@@ -29,8 +31,21 @@ describe('the field of a pictogram', () => {
     expect(valuesOf(at({ 'lettering.0.baseline': { x: 60, y: 100 } }), 'pictogram.fieldClear')).toEqual([false])
   })
 
+  test('is not clear of dots whose edge is in it', () => {
+    // Dots of 1.55 mm: centres 0.7 mm below the field reach into it, 0.8 mm below do not
+    const below = (gap: number, more: Record<string, unknown> = {}) =>
+      at({ 'braille.0.origin': { x: 20, y: 170 + gap }, 'lettering.0.baseline': { x: 180, y: 60 }, ...more })
+    expect(valuesOf(below(0.7), 'pictogram.fieldClear')).toEqual([false])
+    expect(valuesOf(below(0.8), 'pictogram.fieldClear')).toEqual([true])
+    const unsized = { 'braille.0.dotBaseDiameter': undefined }
+    expect(reasonsOf(below(0.8, unsized), 'pictogram.fieldClear')).toEqual(['missing-fact'])
+    expect(valuesOf(below(5, unsized), 'pictogram.fieldClear')).toEqual([true])
+  })
+
   test('may be reached by characters of unknown width that start left of it: open', () => {
-    expect(reasonsOf(at({ 'lettering.0.baseline': { x: 2, y: 100 } }), 'pictogram.fieldClear')).toEqual([
+    // "PUMP ROOM" has eight strokes of 2.6 mm and gaps of 4 mm at least: from x = 2 it reaches the field, from x = -60 it may
+    expect(valuesOf(at({ 'lettering.0.baseline': { x: 2, y: 100 } }), 'pictogram.fieldClear')).toEqual([false])
+    expect(reasonsOf(at({ 'lettering.0.baseline': { x: -60, y: 100 } }), 'pictogram.fieldClear')).toEqual([
       'missing-fact',
     ])
   })
@@ -46,6 +61,29 @@ describe('the descriptor', () => {
         'pictogram.descriptor',
       ),
     ).toEqual([false])
+  })
+
+  // The right end of described characters is not known: "I" is a stroke wide at least
+  test('is open where it hangs on how far the characters reach', () => {
+    const from = (x: number, print: string) =>
+      at({
+        'pictograms.0.field': { ...FIELD, x: 200 },
+        'lettering.0.text': print,
+        'lettering.0.lines': [print],
+        'lettering.0.baseline': { x, y: 210 },
+      })
+    expect(reasonsOf(from(5, 'I'), 'pictogram.descriptor')).toEqual(['missing-fact'])
+    expect(valuesOf(from(5, 'I'), 'pictogram.descriptor')).toEqual([])
+    expect(valuesOf(from(198, 'I'), 'pictogram.descriptor')).toEqual([true])
+    // 40 characters are 40 × 2.6 mm and 39 × 4 mm at least
+    expect(valuesOf(from(5, 'I'.repeat(40)), 'pictogram.descriptor')).toEqual([true])
+  })
+
+  test('far below the field is not said to be directly below', () => {
+    expect(valuesOf(at({ 'lettering.0.baseline': { x: 20, y: 2000 } }), 'pictogram.descriptor')).toEqual([])
+    expect(reasonsOf(at({ 'lettering.0.baseline': { x: 20, y: 2000 } }), 'pictogram.descriptor')).toEqual([
+      'needs-judgement',
+    ])
   })
 
   test('is open while the characters are unread', () => {
@@ -75,6 +113,34 @@ describe('pictograms that name no room', () => {
     const sign = at({ 'pictograms.0.meaning': meaning, 'pictograms.0.field': { ...FIELD, height: 50 } })
     for (const row of ['703.6.1/field-height', '703.6.3/descriptor'])
       expect(judgementOf(sign, row).verdict).toBe('not-applicable')
+  })
+
+  // 216.2: a permanent room is designated by tactile characters; a pictogram that only informs does not stand in for them
+  test('do not make up for missing characters', () => {
+    const only = (meaning: string) =>
+      judgementOf(at({ lettering: [], braille: [], 'pictograms.0.meaning': meaning }), '216.2/tactile-characters')
+        .verdict
+    expect([only('no smoking'), only('wheelchair'), only('pump')]).toEqual(['fail', 'fail', 'not-applicable'])
+  })
+
+  test.each([
+    ['wheelchair', 'symbol'],
+    ['International Symbol of Accessibility', 'symbol'],
+    ['symbol-of-access-for-hearing-loss', 'symbol'],
+    ['volume control telephone', 'symbol'],
+    ['TTY', 'symbol'],
+    ['accessible restroom', 'unclear'],
+    ['wheelchair storage', 'unclear'],
+    ['no smoking', 'informs'],
+    ['pump', 'room'],
+  ])('“%s” is taken as %s', (meaning, purpose) => {
+    expect(purposeOf({ ...at({}).pictograms[0], meaning } as Pictogram)).toBe(purpose)
+  })
+
+  test('what may be a symbol or name the room is left to a person, where it would fail', () => {
+    const mixed = at({ 'pictograms.0.meaning': 'accessible restroom', 'pictograms.0.field': { ...FIELD, height: 50 } })
+    for (const row of ['703.6.1/field-height', '703.7.1/contrast'])
+      expect(judgementOf(mixed, row)).toMatchObject({ verdict: 'undetermined', reason: 'needs-judgement' })
   })
 
   test('a symbol of accessibility is held to 703.7 on any sign', () => {
