@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest'
 import { measurer, QUANTITIES } from '../../src/measure/measurer.js'
 import { MEASURABLE } from '../../src/sign/quantities.js'
 import { judgementOf } from '../judge/verdicts.js'
-import { drawnSign } from './drawn.js'
+import { drawn, drawnSign, known } from './drawn.js'
 import { PUMP_ROOM, signOf, translator } from './signs.js'
 import { measured, valuesOf } from './values.js'
 
@@ -53,7 +53,8 @@ describe('a measured quantity', () => {
 describe('the measurer', () => {
   test('measures each quantity once for each scope', () => {
     const measure = measurer(signOf(PUMP_ROOM), translator)
-    expect(measure('braille.wording', {})).toBe(measure('braille.wording', {}))
+    const scope = {}
+    expect(measure('braille.wording', scope)).toBe(measure('braille.wording', scope))
     expect(measure('raised.characterHeight', { parts: ['both'] })).not.toBe(
       measure('raised.characterHeight', { parts: ['raised'] }),
     )
@@ -78,6 +79,16 @@ describe('heights above the floor', () => {
       expect(Number(valuesOf(sign, 'installation.lowestBaseline')[0])).toBeCloseTo(1300 + 150 - 109.9, 9)
       expect(Number(valuesOf(sign, 'installation.highestBaseline')[0])).toBeCloseTo(1300 + 150 - 40, 9)
     }
+  })
+
+  // Contract of the service, 2: the description wins. By hand: 1300 + 300 - 40 with the described height
+  test('count a described panel height from where the drawing has the top', () => {
+    const sign = drawnSign()
+    const panel = { ...sign.panel, place: { ...sign.panel.place, box: { x: 0, y: 0, width: 260, height: 150 } } }
+    const high = { ...sign, panel: { ...panel, height: known(300) } }
+    expect(valuesOf(high, 'installation.highestBaseline')).toEqual([1300 + 300 - 40])
+    const asDrawn = { ...sign, panel: { ...panel, height: drawn(150) } }
+    expect(valuesOf(asDrawn, 'installation.highestBaseline')).toEqual([1300 + 150 - 40])
   })
 
   test('run to the lowest raised baseline where there is no braille', () => {

@@ -134,7 +134,7 @@ describe('pictograms that name no room', () => {
     ['no smoking', 'informs'],
     ['pump', 'room'],
   ])('“%s” is taken as %s', (meaning, purpose) => {
-    expect(purposeOf({ ...at({}).pictograms[0], meaning } as Pictogram)).toBe(purpose)
+    expect(purposeOf({ ...at({}).pictograms[0], meaning })).toBe(purpose)
   })
 
   test('what may be a symbol or name the room is left to a person, where it would fail', () => {
