@@ -39,18 +39,19 @@ export const QUANTITIES: Quantities = {
 export type Measure = (quantity: string, scope: Scope) => Measurement
 
 /**
- * Measures one sign, each quantity once for each scope object. A value taken with an instrument replaces what was declared or drawn; a part of the
- * sign that was not understood leaves open what it could change.
+ * Measures one sign, each quantity once for each scope. A value taken with an instrument replaces what was declared or drawn;
+ * a part of the sign that was not understood leaves open what it could change.
  * @throws {RangeError} for a quantity that nobody defined: a fault of a table, not of the sign.
  */
 export function measurer(given: Sign, translator: Translator): Measure {
   const sign = asMeasured(given)
-  const taken = new Map<Scope, Map<string, Measurement>>()
+  const taken = new Map<string, Map<string, Measurement>>()
   let found: { pairs: Pairs } | undefined
   const pairs = (): Pairs => (found ??= { pairs: tryPair(sign, translator) }).pairs
   return (name, scope) => {
-    const inScope = taken.get(scope) ?? new Map<string, Measurement>()
-    taken.set(scope, inScope)
+    const key = keyOf(scope)
+    const inScope = taken.get(key) ?? new Map<string, Measurement>()
+    taken.set(key, inScope)
     const before = inScope.get(name)
     if (before) return before
     const quantity = Object.hasOwn(QUANTITIES, name) ? QUANTITIES[name] : undefined
@@ -61,6 +62,15 @@ export function measurer(given: Sign, translator: Translator): Measure {
   }
 }
 
+/** The rows of a table ask with the same few scopes again and again. */
+const keys = new WeakMap<Scope, string>()
+
+function keyOf(scope: Scope): string {
+  const key = keys.get(scope) ?? `${scope.parts?.join() ?? ''} ${scope.sections?.join() ?? ''}`
+  keys.set(scope, key)
+  return key
+}
+
 function take(name: string, quantity: Quantity, subject: Subject): Measurement {
   const { sign } = subject
   const { unit, method } = quantity
@@ -68,10 +78,16 @@ function take(name: string, quantity: Quantity, subject: Subject): Measurement {
   const readings = sign.measured.filter((m) => m.quantity === name && m.values.length > 0)
   // A reading settles what the sign has; it puts nothing on a sign that has nothing to measure it on.
   if (readings.length === 0 || found.observations.length + found.gaps.length === 0)
-    return { quantity: name, unit, method, ...found }
+    return measurementOf(name, quantity, found)
   const beside = quantity.beside?.(subject)
   const observations = readings.map((reading) => ({ ...observed(reading), ...beside }))
   return { quantity: name, unit, method, observations, gaps: [] }
+}
+
+function measurementOf(name: string, { unit, method }: Quantity, { observations, gaps, nothing }: Found): Measurement {
+  const measurement: Measurement = { quantity: name, unit, method, observations, gaps }
+  if (nothing !== undefined) measurement.nothing = nothing
+  return measurement
 }
 
 function observed(reading: MeasuredQuantity): Observation {
