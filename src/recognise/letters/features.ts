@@ -45,38 +45,43 @@ function pool(raster: Float64Array, features: Float64Array): void {
   }
 }
 
-/** For each cell the two zones next to it along one side and its share in the first. */
-const NEAR = Array.from({ length: SIDE }, (_, cell) => {
+/** For each cell the zone before and after it along one side, and its share in the former. */
+const ZONES = Array.from({ length: SIDE }, (_, cell) => {
   const at = ((cell + 0.5) / SIDE) * EDGE_ZONES - 0.5
   const low = Math.floor(at)
-  return { first: Math.max(0, low), second: Math.min(EDGE_ZONES - 1, low + 1), share: 1 - (at - low) }
+  return { before: Math.max(0, low), after: Math.min(EDGE_ZONES - 1, low + 1), share: 1 - (at - low) }
 })
 
 function directions(raster: Float64Array, features: Float64Array): void {
-  const offset = INK_ZONES ** 2
+  const wide = SIDE + 2
+  const framed = new Float64Array(wide * wide)
+  for (let row = 0; row < SIDE; row++) framed.set(raster.subarray(row * SIDE, (row + 1) * SIDE), (row + 1) * wide + 1)
   // Sobel's operator, the middle row and column counting twice, with nothing outside the box.
-  const at = (row: number, column: number) =>
-    row < 0 || column < 0 || row >= SIDE || column >= SIDE ? 0 : raster[row * SIDE + column]
-  for (let r = 0; r < SIDE; r++)
-    for (let c = 0; c < SIDE; c++) {
-      const [nw, n, ne] = [at(r - 1, c - 1), at(r - 1, c), at(r - 1, c + 1)]
-      const [sw, s, se] = [at(r + 1, c - 1), at(r + 1, c), at(r + 1, c + 1)]
-      const x = ne + 2 * at(r, c + 1) + se - nw - 2 * at(r, c - 1) - sw
-      const y = sw + 2 * s + se - nw - 2 * n - ne
-      if (x === 0 && y === 0) continue
-      const strength = Math.hypot(x, y) / SIDE
-      const turn = (Math.atan2(y, x) / (2 * Math.PI) + 1) * DIRECTIONS
-      const low = Math.floor(turn)
-      const part = turn - low
-      const [rows, columns] = [NEAR[r], NEAR[c]]
-      const spread = (row: number, column: number, share: number) => {
-        const zone = offset + (row * EDGE_ZONES + column) * DIRECTIONS
-        features[zone + (low % DIRECTIONS)] += strength * share * (1 - part)
-        features[zone + ((low + 1) % DIRECTIONS)] += strength * share * part
-      }
-      spread(rows.first, columns.first, rows.share * columns.share)
-      spread(rows.first, columns.second, rows.share * (1 - columns.share))
-      spread(rows.second, columns.first, (1 - rows.share) * columns.share)
-      spread(rows.second, columns.second, (1 - rows.share) * (1 - columns.share))
+  for (let row = 0; row < SIDE; row++)
+    for (let column = 0; column < SIDE; column++) {
+      const up = row * wide + column
+      const [level, down] = [up + wide, up + 2 * wide]
+      const falling = framed[down + 2] - framed[up]
+      const rising = framed[up + 2] - framed[down]
+      const x = falling + rising + 2 * (framed[level + 2] - framed[level])
+      const y = falling - rising + 2 * (framed[down + 1] - framed[up + 1])
+      if (x !== 0 || y !== 0) addEdge(features, row, column, x, y)
     }
+}
+
+/** An edge in a cell, shared out among the four zones and the two directions next to it. */
+function addEdge(features: Float64Array, row: number, column: number, x: number, y: number): void {
+  const strength = Math.sqrt(x * x + y * y) / SIDE
+  const turn = (Math.atan2(y, x) / (2 * Math.PI) + 1) * DIRECTIONS
+  const low = Math.floor(turn)
+  const part = turn - low
+  const [first, second] = [low % DIRECTIONS, (low + 1) % DIRECTIONS]
+  const [rows, columns] = [ZONES[row], ZONES[column]]
+  for (let i = 0; i < 4; i++) {
+    const zone = (i < 2 ? rows.before : rows.after) * EDGE_ZONES + (i % 2 === 0 ? columns.before : columns.after)
+    const share = (i < 2 ? rows.share : 1 - rows.share) * (i % 2 === 0 ? columns.share : 1 - columns.share)
+    const at = INK_ZONES ** 2 + zone * DIRECTIONS
+    features[at + first] += strength * share * (1 - part)
+    features[at + second] += strength * share * part
+  }
 }

@@ -35,8 +35,6 @@ export interface FittedLine {
  */
 const LOOK_VARIANCE = 4
 const UNLIKE_FACE = 0.2
-/** Looks that are this much farther away than the nearest are not thought of. */
-const LOOK_ROOM = 14
 const MOST_LOOKS = 12
 /** A line is no worse for a character that fits nothing than for one that fits so badly. */
 const WORST = 60
@@ -55,9 +53,7 @@ const ALIKE = 0.04
 
 /** The ways in which a line can be read, the best fitting first; none when no character says how large the line is. */
 export function fitLine(looks: readonly Look[]): FittedLine[] {
-  const near = looks.map(({ likenesses }) =>
-    likenesses.filter((l) => l.distance <= likenesses[0].distance + LOOK_ROOM).slice(0, MOST_LOOKS),
-  )
+  const near = looks.map(({ likenesses }) => likenesses.slice(0, MOST_LOOKS))
   const coarse = proposals(looks, near)
     .map((scale) => ({ scale, cost: totalOf(fitted(looks, near, scale)) }))
     .sort((a, b) => a.cost - b.cost)
@@ -66,7 +62,8 @@ export function fitLine(looks: readonly Look[]): FittedLine[] {
     if (chosen.length >= MOST_PROPOSALS) break
     if (!chosen.some((s) => alike(s, scale))) chosen.push(scale)
   }
-  return chosen.map((scale) => fitAt(looks, near, scale)).sort((a, b) => a.cost - b.cost)
+  const fits = chosen.map((scale) => fitAt(looks, near, scale)).sort((a, b) => a.cost - b.cost)
+  return fits.filter((fit, i) => !fits.slice(0, i).some((better) => alike(better.scale, fit.scale)))
 }
 
 const alike = (a: Scale, b: Scale) =>

@@ -40,36 +40,50 @@ export function spansOf({ layers }: Ink, ys: readonly number[]): Spans[] {
   return result ?? ys.map(() => [])
 }
 
+/** Where the edges cross a line: places in rising order, each with the way in which the edge crosses. */
+interface Crossings {
+  places: number[]
+  turns: number[]
+}
+
 function spansOfLayer({ contours, rule }: Layer, ys: readonly number[]): Spans[] {
-  const crossings: { x: number; turn: number }[][] = ys.map(() => [])
+  const crossings = ys.map((): Crossings => ({ places: [], turns: [] }))
   const first = ys[0]
   const step = ys.length > 1 ? ys[1] - ys[0] : 1
   for (const contour of contours) {
     let a = contour[contour.length - 1]
     for (const b of contour) {
-      const [low, high] = a.y < b.y ? [a, b] : [b, a]
+      const downwards = a.y < b.y
+      const low = downwards ? a : b
+      const high = downwards ? b : a
       // An edge meets the lines from its upper end up to, and without, its lower one: each vertex counts once.
-      const from = Math.max(0, Math.ceil((low.y - first) / step))
-      const slope = (high.x - low.x) / (high.y - low.y)
-      for (let i = from; i < ys.length && ys[i] < high.y; i++) {
-        if (ys[i] < low.y) continue
-        crossings[i].push({ x: low.x + (ys[i] - low.y) * slope, turn: a.y < b.y ? 1 : -1 })
-      }
+      for (let i = Math.max(0, Math.ceil((low.y - first) / step)); i < ys.length && ys[i] < high.y; i++)
+        if (ys[i] >= low.y)
+          insert(crossings[i], low.x + ((ys[i] - low.y) * (high.x - low.x)) / (high.y - low.y), downwards ? 1 : -1)
       a = b
     }
   }
-  return crossings.map((row) => {
-    row.sort((p, q) => p.x - q.x)
+  return crossings.map(({ places, turns }) => {
     const spans: Spans = []
     let winding = 0
-    row.forEach(({ x, turn }, i) => {
+    for (let i = 0; i < places.length; i++) {
       const before = rule === 'nonzero' ? winding !== 0 : i % 2 === 1
-      winding += turn
+      winding += turns[i]
       const after = rule === 'nonzero' ? winding !== 0 : i % 2 === 0
-      if (before !== after) spans.push(x)
-    })
+      if (before !== after) spans.push(places[i])
+    }
     return spans
   })
+}
+
+function insert({ places, turns }: Crossings, place: number, turn: number): void {
+  let at = places.length
+  for (; at > 0 && places[at - 1] > place; at--) {
+    places[at] = places[at - 1]
+    turns[at] = turns[at - 1]
+  }
+  places[at] = place
+  turns[at] = turn
 }
 
 function combine(a: Spans, b: Spans, effect: Layer['effect']): Spans {

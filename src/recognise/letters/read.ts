@@ -1,11 +1,11 @@
 import type { Point } from '../../geometry/point.js'
 import type { Fact } from '../../sign/sign.js'
-import { blobsOf, type Blob, type LetterOutline } from './blobs.js'
+import { bestAttempt, doubtOf } from './attempt.js'
+import { blobsOf, type LetterOutline } from './blobs.js'
 import type { Decision } from './decide.js'
 import { liesOf } from './direction.js'
 import { linesOf } from './lines.js'
-import { readRow, type ReadRow } from './readrow.js'
-import { rowsOf, type Lie, type Part } from './rows.js'
+import type { Lie, Part } from './rows.js'
 import type { Spacing } from './words.js'
 
 /** What a set of outlines says, read from shape alone. */
@@ -48,11 +48,7 @@ export interface ReadLettersOptions {
 }
 
 /** More outlines than this are no lettering of a sign. */
-export const MOST_OUTLINES = 2000
-/** A direction in which the characters look so much like some needs no comparison with others. */
-const GOOD = 0.85
-/** The distance from the nearest reference at which a character counts half. */
-const HALF_AS_GOOD = 12
+export const MOST_OUTLINES = 1000
 
 /**
  * Reads outlined letters: A–Z, a–z, 0–9 and common punctuation, in any direction, upright or slanted.
@@ -65,13 +61,8 @@ export function readLetters(outlines: readonly LetterOutline[], options: ReadLet
   if (outlines.length > MOST_OUTLINES) return { ...nothing, limitReached: true }
   const blobs = blobsOf(outlines)
   if (blobs.length === 0) return nothing
-  let best: Attempt | undefined
-  for (const lie of liesOf(outlines, rotation, mirrored)) {
-    const attempt = readAlong(blobs, lie)
-    if (!best || attempt.quality > best.quality + preference(best.lie, lie)) best = attempt
-    if (best.quality >= GOOD) break
-  }
-  if (!best) return nothing
+  const lies = liesOf(outlines, rotation, mirrored)
+  const best = bestAttempt(blobs, lies)
   const lines = linesOf(best.rows, blobs, best.lie, expected)
   const used = new Set(lines.flatMap((line) => line.outlines))
   const doubt = doubtOf(best, blobs, rotation)
@@ -81,40 +72,4 @@ export function readLetters(outlines: readonly LetterOutline[], options: ReadLet
     others: all.filter((i) => !used.has(i)),
     limitReached: false,
   }
-}
-
-/** Why the direction or the side is in doubt, if it is: neither was told nor is the drawing's own, and another reads as well. */
-function doubtOf({ lie, quality }: Attempt, blobs: readonly Blob[], hint: number | undefined): string | undefined {
-  const turn = Math.abs(((lie.rotation - (hint ?? 0) + 540) % 360) - 180)
-  const qualityOf = (other: Partial<Lie>) => readAlong(blobs, { ...lie, ...other }).quality
-  if (turn > QUARTER / 2 && qualityOf({ rotation: (lie.rotation + 2 * QUARTER) % 360 }) > quality - CLEARLY_MORE)
-    return 'the characters can be read either way up'
-  const behind = { rotation: (lie.rotation + 2 * QUARTER) % 360, slant: -lie.slant, mirrored: !lie.mirrored }
-  if (hint === undefined && quality < BEYOND_DOUBT && qualityOf(behind) > quality + BETTER)
-    return 'the characters read better from the other side'
-  return undefined
-}
-
-/** Characters that look so much like some are not mirrored ones; a little better is better when all else is equal. */
-const BEYOND_DOUBT = 0.97
-const BETTER = 0.02
-const QUARTER = 90
-
-/** Another direction is believed only when it reads so much better; another slant, when it reads better at all. */
-const CLEARLY_MORE = 0.12
-
-const preference = (before: Lie, after: Lie): number => (before.rotation === after.rotation ? 0 : CLEARLY_MORE)
-
-interface Attempt {
-  lie: Lie
-  rows: ReadRow[]
-  /** How much the characters look like some on average: one for exactly like a reference, none for unrecognised. */
-  quality: number
-}
-
-function readAlong(blobs: readonly Blob[], lie: Lie): Attempt {
-  const rows = rowsOf(blobs, lie).map(readRow)
-  const decisions = rows.flatMap((r) => r.decisions)
-  const likeness = decisions.reduce((sum, d) => sum + 1 / (1 + (d.distance / HALF_AS_GOOD) ** 2), 0)
-  return { lie, rows, quality: likeness / Math.max(decisions.length, 1) }
 }

@@ -10,12 +10,16 @@ export interface References {
   rows: Float64Array
   offset: Float64Array
   dimensions: number
-  points: Float64Array
-  records: Reference[]
+  /** The points by their first axes, which tell most, and by the others: each one point after another. */
+  heads: Float32Array
+  tails: Float32Array
+  /** The characters, and for each reference which of them it is. */
+  labels: string[]
+  labelled: Uint8Array
   manners: Map<string, Manner>
 }
 
-export interface Reference {
+interface Reference {
   label: string
   face: number
   /** In heights of the face's I over its baseline, and its width. */
@@ -48,11 +52,17 @@ export interface ReferenceFile {
   offset: string
   pointStep: number
   points: string
+  /** Which character each point is. */
   label: string
+  /** Of every glyph that was looked at, which character of which face it is, and its extents. */
+  mannerLabel: string
   face: string
   extentStep: number
   extents: string
 }
+
+/** Axes that are looked at first: the discriminants stand by how much they tell. */
+export const HEAD = 8
 
 /** Faces differ at least so much more than the few that the references hold. Shares of the height of I. */
 const LEAST_DEVIATION = 0.02
@@ -74,7 +84,7 @@ export function decode(file: ReferenceFile): References {
   const labels = new Uint8Array(bytesOf(file.label))
   const faces = new Uint8Array(bytesOf(file.face))
   const extents = scaled(int16(file.extents), file.extentStep)
-  const records = Array.from(labels, (label, i) => ({
+  const records = Array.from(new Uint8Array(bytesOf(file.mannerLabel)), (label, i) => ({
     label: file.labels[label],
     face: faces[i],
     top: extents[3 * i],
@@ -85,10 +95,21 @@ export function decode(file: ReferenceFile): References {
     rows: scaled(int16(file.rows), file.rowStep),
     offset: scaled(int16(file.offset), file.offsetStep),
     dimensions: file.dimensions,
-    points,
-    records,
+    heads: part(points, file.dimensions, 0, HEAD),
+    tails: part(points, file.dimensions, HEAD, file.dimensions),
+    labels: file.labels,
+    labelled: labels,
     manners: mannersOf(records),
   }
+}
+
+function part(points: Float64Array, dimensions: number, from: number, to: number): Float32Array {
+  const size = to - from
+  const count = points.length / dimensions
+  return Float32Array.from(
+    { length: count * size },
+    (_, i) => points[Math.floor(i / size) * dimensions + from + (i % size)],
+  )
 }
 
 function bytesOf(base64: string): ArrayBuffer {

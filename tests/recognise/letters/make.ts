@@ -38,6 +38,21 @@ function samplesOf(faces: readonly Face[]): Sample[] {
   )
 }
 
+/**
+ * A reference that lies this near to another of the same character adds nothing: condensed as in P. E. Hart, "The condensed
+ * nearest neighbor rule", IEEE Trans. Inf. Theory 14, 1968, by distance.
+ */
+const SAME = 1.2
+
+function condensed(points: readonly number[][], labels: readonly string[]): number[] {
+  const kept: number[] = []
+  points.forEach((point, i) => {
+    const near = (j: number) => point.reduce((sum, v, d) => sum + (v - points[j][d]) ** 2, 0) < SAME ** 2
+    if (!kept.some((j) => labels[j] === labels[i] && near(j))) kept.push(i)
+  })
+  return kept
+}
+
 export function makeReferences(faces: readonly Face[]): ReferenceFile {
   const samples = samplesOf(faces)
   const { mean, rows } = discriminants(
@@ -50,9 +65,12 @@ export function makeReferences(faces: readonly Face[]): ReferenceFile {
   const rowStep = stepOf(flat, INT16)
   const offset = rows.map((row) => row.reduce((sum, v, i) => sum + v * mean[i], 0))
   const offsetStep = stepOf(offset, INT16)
-  const points = samples.flatMap((s) =>
-    rows.map((row, d) => row.reduce((sum, v, i) => sum + v * s.features[i], -offset[d])),
+  const all = samples.map((s) => rows.map((row, d) => row.reduce((sum, v, i) => sum + v * s.features[i], -offset[d])))
+  const kept = condensed(
+    all,
+    samples.map((s) => s.label),
   )
+  const points = kept.flatMap((i) => all[i])
   const pointStep = stepOf(points, INT8)
   return {
     faces: faces.map((f) => f.name),
@@ -64,7 +82,8 @@ export function makeReferences(faces: readonly Face[]): ReferenceFile {
     offset: int16(offset, offsetStep),
     pointStep,
     points: base64(Int8Array.from(points, (v) => Math.round(v / pointStep))),
-    label: base64(Uint8Array.from(samples, (s) => CHARACTERS.indexOf(s.label))),
+    label: base64(Uint8Array.from(kept, (i) => CHARACTERS.indexOf(samples[i].label))),
+    mannerLabel: base64(Uint8Array.from(samples, (s) => CHARACTERS.indexOf(s.label))),
     face: base64(Uint8Array.from(samples, (s) => s.face)),
     extentStep: EXTENT_STEP,
     extents: int16(

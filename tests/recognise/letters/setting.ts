@@ -11,7 +11,7 @@ export interface SetText {
 }
 
 /** Lines are this far apart, in heights of the capitals. */
-const LEADING = 1.6
+export const LEADING = 1.6
 
 export function setText(face: Face, lines: readonly string[], tracking = 0.08): SetText {
   const set: SetText = { outlines: [], characters: [] }
