@@ -15,7 +15,7 @@ import { compareSpecificity, readSheets, type Rule, type SheetGap } from './styl
 const PRESENTATION = new Set(
   (
     'fill fill-opacity fill-rule stroke stroke-opacity stroke-width stroke-linecap stroke-linejoin stroke-dasharray ' +
-    'stroke-dashoffset stroke-miterlimit opacity visibility display color clip-path clip-rule mask filter marker marker-start marker-mid ' +
+    'stroke-dashoffset stroke-miterlimit opacity visibility display color clip-path clip-rule mask filter marker-start marker-mid ' +
     'marker-end overflow vector-effect font font-family font-size font-style font-weight font-variant font-stretch ' +
     'letter-spacing word-spacing text-anchor writing-mode direction baseline-shift dominant-baseline alignment-baseline ' +
     'text-decoration transform-origin paint-order stop-color stop-opacity mask-type'

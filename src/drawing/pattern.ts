@@ -8,7 +8,7 @@ import type { Shape } from './drawing.js'
 import { parseLength, type Axis } from './length.js'
 import { objectBox } from './object-box.js'
 import { showShape } from './place.js'
-import { cornersOf, frameRegion, isWithin, Region } from './region.js'
+import { cornersOf, EDGE, frameRegion, isWithin, Region } from './region.js'
 import { enterResource, lineOf, paintAside } from './resource.js'
 import { lengthsAt, sourceAt, type Context, type Scene } from './scene.js'
 import { parseTransform } from './transform.js'
@@ -45,9 +45,12 @@ export function paintPattern(scene: Scene, element: Element, pattern: Element, c
   return true
 }
 
+/** In a tile that is hardly larger than `EDGE`, whatever stands in it seems to cover it. Millimetres. */
+const LEAST_GROUND = 100 * EDGE
+
 /** A shape that covers the whole tile, so that its copies cover the whole area. */
 function isGround({ fill, contours, fillRule, box }: Shape, edge: Region): boolean {
-  if (!fill) return false
+  if (!fill || Math.min(edge.box.width, edge.box.height) < LEAST_GROUND) return false
   return isWithin(edge, new Region(contours, fillRule, box))
 }
 

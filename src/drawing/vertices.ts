@@ -27,6 +27,8 @@ interface Subpath {
   start: Point
   steps: Step[]
   closed: boolean
+  /** It starts where the one before was closed, which is a vertex already. */
+  continued?: boolean
 }
 
 export function verticesOf(name: string, read: Read, lengths: LengthContext): Vertex[] {
@@ -110,6 +112,7 @@ function subpathsOfPath(data: string): Subpath[] {
       builder = new Builder(segment[0] === 'M' ? to : from)
       subpaths.push(builder.subpath)
       if (segment[0] === 'M') return
+      builder.subpath.continued = true
     }
     if (segment[0] === 'Z' || segment[0] === 'z') builder.close()
     else if (segment[0] === 'C') builder.curve([pointAt(segment, 1), pointAt(segment, 3)], to)
@@ -137,21 +140,24 @@ function endOf(segment: readonly (string | number)[], from: Point): Point {
 const arcOf = (from: Point, [, rx, ry, rotation, large, positive]: number[], to: Point): Arc | undefined =>
   arcFromEnds(from, to, { rx, ry }, rotation, large !== 0, positive !== 0)
 
-function verticesOfSubpath({ start, steps, closed }: Subpath): Vertex[] {
-  const arrivals = carried(steps.map(({ arrives }) => arrives))
-  const departures = carried(steps.map(({ leaves }) => leaves).reverse()).reverse()
+function verticesOfSubpath({ start, steps, closed, continued }: Subpath): Vertex[] {
+  const ends = directed(steps)
   const points = [start, ...steps.map(({ to }) => to)]
-  return points.map((point, i) => {
-    const before = i > 0 ? arrivals[i - 1] : closed ? arrivals[steps.length - 1] : undefined
-    const after = i < steps.length ? departures[i] : closed ? departures[0] : undefined
+  const vertices = points.map((point, i) => {
+    const before = i > 0 ? ends[i - 1].arrives : closed ? ends.at(-1)?.arrives : undefined
+    const after = i < steps.length ? ends[i].leaves : closed ? ends.at(0)?.leaves : undefined
     return { ...point, angle: between(before ?? after, after ?? before) }
   })
+  return continued ? vertices.slice(1) : vertices
 }
 
-/** Where there is none, the one before holds on. */
-function carried(directions: (Point | undefined)[]): (Point | undefined)[] {
-  let last: Point | undefined
-  return directions.map((direction) => (last = direction ?? last))
+/** A segment without a length runs on as the one before it, or, at the start, as the first that has a length. */
+function directed(steps: readonly Step[]): Pick<Step, 'leaves' | 'arrives'>[] {
+  let last = steps.find(({ leaves }) => leaves)?.leaves
+  return steps.map(({ leaves = last, arrives = last }) => {
+    last = arrives
+    return { leaves, arrives }
+  })
 }
 
 function between(before: Point | undefined, after: Point | undefined): number {
