@@ -5,6 +5,7 @@ import type { Point } from '../geometry/point.js'
 import { missing, type Assumption, type BrailleBlock, type BrailleLine, type Place, type Unread } from '../sign/sign.js'
 import { FEWEST_DOTS, groupsOf, looksLikeBraille, MOST_DOTS_IN_BLOCK, type Group } from './blocks.js'
 import { directions } from './cells.js'
+import { distortionWords } from './distortion.js'
 import type { Dot } from './dots.js'
 import { chooseReading, MOST_LINES, type ChosenReading, type Surroundings } from './orientation.js'
 import { diameterFact, spacingsOf } from './spacing.js'
@@ -164,7 +165,8 @@ function addBlock(found: BrailleFound, choice: ChosenReading): void {
     rotation: degreesOf(facing.mirrored ? { x: -reading.x, y: reading.y } : reading),
     mirrored: facing.mirrored,
   })
-  found.assumptions.push(...assumptionsOf(choice, element))
+  const distorted = distortionWords(spacings.distortion, element).map((text) => ({ about: 'lattice', text }))
+  found.assumptions.push(...assumptionsOf(choice, element), ...distorted)
 }
 
 function assumptionsOf({ lattice, facing, lines }: ChosenReading, element: string): Assumption[] {

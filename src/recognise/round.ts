@@ -13,6 +13,8 @@ export interface Round {
   y: number
   /** Diameter of the least enclosing circle of the contour itself, no stroke. Millimetres. */
   diameter: number
+  /** The longer over the shorter axis of the ellipse that it is: 1 for a circle. */
+  squash?: number
 }
 
 /** Greatest ratio of the longer to the shorter axis of a squashed dot. */
@@ -49,7 +51,7 @@ export function roundOf(contour: Contour, size: number, filled: boolean): Round 
   const enclosing = leastEnclosingCircle(points)
   if (!enclosing) return undefined
   const middle = fitCircle(points) ?? centre
-  return { x: middle.x, y: middle.y, diameter: 2 * enclosing.radius }
+  return { x: middle.x, y: middle.y, diameter: 2 * enclosing.radius, squash: longer / shorter }
 }
 
 interface Moments {

@@ -4,6 +4,7 @@ import { missing, type Fact, type Known, type Place } from '../sign/sign.js'
 import type { ReadDot } from './cells.js'
 import type { Dot } from './dots.js'
 import { fitStretches } from './breaks.js'
+import { distortionOf, type Distortion } from './distortion.js'
 import { madeByDisplaced, type Made } from './displaced.js'
 import { columnOf, deviation, expectedAt, lengthOf, rowOf, type Steps } from './steps.js'
 
@@ -22,6 +23,7 @@ export interface Spacings {
   down: Point
   /** Place of dot 1 of the first cell of each line. */
   origins: Point[]
+  distortion: Distortion
 }
 
 /** An extreme is shown with its place when it is farther from the fit than so many standard deviations, and millimetres. */
@@ -105,6 +107,10 @@ export function spacingsOf(
     along: fitted.along,
     down: fitted.down,
     origins: fitted.origins,
+    distortion: distortionOf(
+      fitted,
+      lines.flatMap((dots) => dots.map(({ dot }) => dot)),
+    ),
   }
 }
 

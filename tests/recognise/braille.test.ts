@@ -1,10 +1,10 @@
 import { beforeAll, describe, expect, it } from 'vitest'
 import { createTranslator } from '../../src/braille/engine.js'
 import type { Translator } from '../../src/braille/translator.js'
-import { readBraille, type BrailleOptions } from '../../src/recognise/braille.js'
+import { readBraille, type BrailleFound, type BrailleOptions } from '../../src/recognise/braille.js'
 import { dotsOf } from '../../src/recognise/dots.js'
 import { isKnown, type Fact, type Known } from '../../src/sign/sign.js'
-import { circleShape, dotPlaces, USUAL, type Layout } from './dotted.js'
+import { circleShape, cubicCircle, dotPlaces, shapeOf, twoHalves, USUAL, type Layout } from './dotted.js'
 
 // Cells are Unicode braille (The Unicode Standard, Braille Patterns); words in them follow The Rules of Unified English
 // Braille, 2nd edition 2013, as the translator's own tests show. Sizes are invented unless a source is named.
@@ -224,6 +224,38 @@ describe('a drawing of another scale', () => {
     expect(known(block.cellSpacing).value).toBeCloseTo(6.9, 6)
     expect(known(block.dotSpacing).min).toBeCloseTo(2.4, 6)
     expect(known(block.dotSpacing).max).toBeCloseTo(2.4 * Math.hypot(1, shear), 6)
+  })
+})
+
+describe('braille that is drawn out of shape is named', () => {
+  const saidOf = (found: BrailleFound) => found.assumptions.filter((a) => a.about === 'lattice').map((a) => a.text)
+  const places = dotPlaces(['⠓⠐⠕⠽⠀⠗⠕⠕⠍'], USUAL)
+  const mapped = (map: (p: { x: number; y: number }) => { x: number; y: number }) => saidOf(read(places.map(map)))
+  it('when its cells lean', () => {
+    const shear = Math.tan((1.5 * Math.PI) / 180)
+    for (const sign of [1, -1])
+      expect(mapped(({ x, y }) => ({ x: x + sign * shear * y, y }))).toEqual([
+        expect.stringContaining('lean by 1.5 degrees'),
+      ])
+  })
+  it('when it is scaled unequally', () => {
+    expect(mapped(({ x, y }) => ({ x: 1.05 * x, y }))).toEqual([
+      expect.stringMatching(/2\.52 mm apart along the line and 2\.40 mm down/),
+    ])
+    const shapes = places.map(({ x, y }) => shapeOf([cubicCircle(1.05 * x, y, USUAL.diameter, 1.05)]))
+    const found = readBraille(dotsOf(shapes).dots, { translator, expected: [], named: false })
+    expect(saidOf(found)).toHaveLength(2)
+    expect(saidOf(found)[1]).toContain('5 % longer than wide')
+  })
+  it('not when it is turned, mirrored or noisy, nor for the circles of drawing programs', () => {
+    const [cos, sin] = [Math.cos(0.3), Math.sin(0.3)]
+    expect(mapped(({ x, y }) => ({ x: x * cos - y * sin, y: x * sin + y * cos }))).toEqual([])
+    expect(mapped(({ x, y }) => ({ x: -x, y }))).toEqual([])
+    let state = 3
+    const noise = () => ((state = (state * 48271) % 2147483647) / 2147483647 - 0.5) * 0.15
+    expect(mapped(({ x, y }) => ({ x: x + noise(), y: y + noise() }))).toEqual([])
+    const shapes = places.map(({ x, y }) => shapeOf([twoHalves(x, y, USUAL.diameter)]))
+    expect(saidOf(readBraille(dotsOf(shapes).dots, { translator, expected: [], named: false }))).toEqual([])
   })
 })
 
