@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest'
 import { purposeOf } from '../../src/measure/meaning.js'
-import type { Pictogram } from '../../src/sign/sign.js'
 import { judgementOf } from '../judge/verdicts.js'
 import { drawnSign, rectangle } from './drawn.js'
 import { PUMP_ROOM, signOf, withValues } from './signs.js'
