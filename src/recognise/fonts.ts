@@ -40,7 +40,7 @@ const FACE_WORDS: ReadonlyMap<string, number> = new Map([
 /** A subset of an embedded font has six capitals before its name (ISO 32000-1, 9.6.4). */
 const SUBSET_TAG = /^[A-Z]{6}\+/
 /** `DejaVuSans-BoldOblique`, `Arial-BoldMT`, `Arial Bold`: after a blank only the plainest words, which are never a family's. */
-const POSTSCRIPT_NAME = /^(.+)-([a-z]+?)?(italic|oblique)?(?:mt)?$/i
+const POSTSCRIPT_NAME = /^(.+)-([a-z]+?)??(italic|oblique)?(?:mt)?$/i
 const FULL_NAME = /^(.+?) (regular|bold)? ?(italic|oblique)?$/i
 
 /** The family, and what a PostScript name says of the face; the latter wins over the style of the text. */

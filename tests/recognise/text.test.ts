@@ -163,15 +163,14 @@ describe('live text of a typeface that is not known', () => {
     expect(lettering.text).toMatchObject({ unknown: 'unreadable' })
   })
   it('has the height of its capitals where the open metrics have it', () => {
-    const [lettering] = letteringsOf([text('ROOM', 20, 40, { fontFamilies: ['Arial'], fontSize: 20 })])
-    // Arial: capitals of 1467 in 2048 units (@capsizecss/metrics).
-    expect(known(lettering.characterHeight)).toBeCloseTo((20 * 1467) / 2048, 9)
+    const [lettering] = letteringsOf([text('ROOM', 20, 40, { fontFamilies: ['Georgia'], fontSize: 20 })])
+    // Georgia: capitals of 1419 in 2048 units (@capsizecss/metrics).
+    expect(known(lettering.characterHeight)).toBeCloseTo((20 * 1419) / 2048, 9)
     expect(lettering.strokeThickness).toMatchObject({ unknown: 'unreadable' })
-    expect(known(lettering.style)).toBe('sans-serif')
+    expect(known(lettering.style)).toBe('serif')
   })
   it.each<[string, Partial<DrawnText>]>([
-    ['a layout that is not carried out', { unsupported: ['textLength'] }],
-    ['characters turned one by one', { positions: [{ rotate: 15 }] }],
+    ['a layout that is not carried out', { unsupported: ['writing-mode'] }],
     ['no size', { fontSize: 0 }],
     ['a matrix that flattens it', { matrix: { a: 1, b: 1, c: 1, d: 1, e: 0, f: 0 } }],
   ])('nor has it sizes with %s', (_, more) => {
@@ -183,5 +182,58 @@ describe('live text of a typeface that is not known', () => {
   it('nor where the face lacks a character', () => {
     const [lettering] = letteringsOf([text('ROOM 部', 20, 40)])
     expect(lettering.characterSpacing).toMatchObject({ unknown: 'unreadable' })
+  })
+})
+
+describe('live text of a face that has the advances of a shipped one', () => {
+  const arial = { fontFamilies: ['Arial'], fontSize: 20 }
+  it('says what it says and how high its capitals are, and nothing that its outlines would have to tell', () => {
+    const [lettering] = letteringsOf([text('ROOM 12', 20, 40, arial)])
+    expect(known(lettering.text)).toBe('ROOM 12')
+    expect(lettering.family).toBe('Arial')
+    // Arial: capitals of 1467 in 2048 units (@capsizecss/metrics); those of Arimo are lower.
+    expect(known(lettering.characterHeight)).toBeCloseTo((20 * 1467) / 2048, 9)
+    for (const key of ['strokeThickness', 'characterProportion', 'characterSpacing'] as const)
+      expect(lettering[key]).toMatchObject({ unknown: 'unreadable', why: expect.stringContaining('Arimo') as string })
+    expect(lettering.lines[0].outlines).toEqual([])
+    expect(known(lettering.lines[0].baseline)).toEqual({ x: 20, y: 40 })
+  })
+  // Advances of R and O in Arial's own hmtx table, from its published widths (Adobe's Helvetica AFM has the same): 722 and 778 of 1000.
+  it('stands where its own advances put it, so that words are told from letters set one by one', () => {
+    const [run] = layOut([text('ROO', 0, 0, { ...arial, fontSize: 1000 })])
+    expect(run.characters.map((c) => Math.round(c.origin.x))).toEqual([0, 722, 722 + 778])
+    const apart = ['R', 'O', 'OM', 'B'].map((letters, i) =>
+      text(letters, 0, 40, { ...arial, positions: [{ x: [0, 14.44, 30, 90][i], y: 0 }] }),
+    )
+    expect(known(letteringsOf(apart)[0].text)).toBe('ROOM B')
+  })
+  it('anchors at the middle and the end like its own', () => {
+    const [run] = layOut([text('ROO', 100, 0, { ...arial, fontSize: 100, textAnchor: 'end' })])
+    expect(run.characters[0].origin.x).toBeCloseTo(100 - (72.2 + 2 * 77.8), 1)
+  })
+})
+
+describe('characters that are turned one by one', () => {
+  it('keep the sizes of their typeface; what they look like is a matter of judgement', () => {
+    const [lettering] = letteringsOf([text('ROOM', 20, 40, { positions: [{ rotate: 15 }, { rotate: 15 }] })])
+    expect(known(lettering.text)).toBe('ROOM')
+    expect(known(lettering.characterHeight)).toBeCloseTo((26 * 1493) / 2048, 2)
+    expect(lettering.style).toMatchObject({ unknown: 'needs-judgement' })
+  })
+})
+
+describe('text that is stretched into a length', () => {
+  it('is not measured while its characters are put in place as well', () => {
+    const fitted = { length: 80, adjust: 'spacing' as const }
+    const [lettering] = letteringsOf([text('ROOM 2', 20, 40, { fitted, positions: [undefined, { y: 3 }] })])
+    expect(lettering.characterSpacing).toMatchObject({ unknown: 'unreadable' })
+  })
+  it('is wider, and so are its strokes', () => {
+    const [plain] = letteringsOf([text('ROOM', 20, 40)])
+    const advance = layOut([text('ROOM', 0, 0)])[0].characters.reduce((sum, c) => sum + c.advance, 0)
+    const fitted = { length: 2 * advance, adjust: 'spacingAndGlyphs' as const }
+    const [wide] = letteringsOf([text('ROOM', 20, 40, { fitted })])
+    expect(known(wide.strokeThickness)).toBeCloseTo(2 * known(plain.strokeThickness), 6)
+    expect(known(wide.characterHeight)).toBeCloseTo(known(plain.characterHeight), 9)
   })
 })
