@@ -46,6 +46,8 @@ const MOST_WIDTH_COST = 16
 /** Characters from which the width of a face is judged. */
 const ENOUGH_WIDTHS = 3
 const LOOKS_THAT_PROPOSE = 4
+/** Of a long line so many characters propose, evenly spread. */
+const MOST_PROPOSERS = 40
 const REFINEMENTS = 2
 /** Proposals that are refined; ones alike by this share of the height count as one. */
 const MOST_PROPOSALS = 5
@@ -54,8 +56,11 @@ const ALIKE = 0.04
 /** The ways in which a line can be read, the best fitting first; none when no character says how large the line is. */
 export function fitLine(looks: readonly Look[]): FittedLine[] {
   const near = looks.map(({ likenesses }) => likenesses.slice(0, MOST_LOOKS))
-  const coarse = proposals(looks, near)
-    .map((scale) => ({ scale, cost: totalOf(fitted(looks, near, scale)) }))
+  const stride = Math.ceil(looks.length / MOST_PROPOSERS)
+  const some = looks.filter((_, i) => i % stride === 0)
+  const someNear = near.filter((_, i) => i % stride === 0)
+  const coarse = proposals(some, someNear)
+    .map((scale) => ({ scale, cost: totalOf(fitted(some, someNear, scale)) }))
     .sort((a, b) => a.cost - b.cost)
   const chosen: Scale[] = []
   for (const { scale } of coarse) {
