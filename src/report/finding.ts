@@ -3,7 +3,7 @@ import type { LoadedStandard } from '../standards/catalogue.js'
 import type { Place } from '../sign/sign.js'
 import type { fingerprinter } from './digest.js'
 import type { Finding } from './finding-schema.js'
-import { askedBy } from './fixed.js'
+import { askedBy, type Asked } from './fixed.js'
 import { messageFor } from './messages.js'
 import { kept } from './numbers.js'
 import { measured } from './observed.js'
@@ -24,30 +24,19 @@ export function findingOf(
   fingerprint: ReturnType<typeof fingerprinter>,
   all: readonly Judgement[],
 ): Finding {
-  const { requirement } = judgement
-  if (judgement.verdict === 'not-applicable')
-    return { ...outOfPlay(judgement, standard), fingerprint: fingerprint(requirement, []) }
+  const { requirement, limit } = judgement
+  const asked = askedBy(standard, requirement, limit)
+  if (judgement.verdict === 'not-applicable') return assemble(asked, outOfPlay(judgement), fingerprint(requirement, []))
   const places = distinctPlaces(placesOf(judgement))
-  return {
-    ...foundBy(judgement, standard, places, all),
-    fingerprint: fingerprint(
-      requirement,
-      places.map((place) => place.element),
-    ),
-  }
+  const elements = places.map((place) => place.element)
+  return assemble(asked, foundBy(judgement, places, all), fingerprint(requirement, elements))
 }
 
-type Nameless = Omit<Finding, 'fingerprint'>
+type Found = Omit<Finding, keyof Asked | 'fingerprint'>
 
-function foundBy(
-  judgement: Judgement,
-  standard: LoadedStandard,
-  places: readonly Place[],
-  all: readonly Judgement[],
-): Nameless {
-  const { requirement, limit, verdict, reason, unitSplit, margin } = judgement
+function foundBy(judgement: Judgement, places: readonly Place[], all: readonly Judgement[]): Found {
+  const { verdict, reason, unitSplit, margin } = judgement
   return {
-    ...askedBy(standard, requirement, limit),
     verdict,
     reason,
     measured: measured(judgement),
@@ -60,16 +49,37 @@ function foundBy(
   }
 }
 
-const nameless = new WeakMap<Judgement, { standard: LoadedStandard; finding: Nameless }>()
+const settled = new WeakMap<Judgement, Found>()
 
-/** Of a row that does not apply nothing hangs on the sign but the name: judgements that are the same object give the same text. */
-function outOfPlay(judgement: Judgement, standard: LoadedStandard): Nameless {
-  const before = nameless.get(judgement)
-  if (before?.standard === standard) return before.finding
-  const finding = foundBy(judgement, standard, [], [])
-  nameless.set(judgement, { standard, finding })
-  return finding
+/** Of a row that does not apply nothing hangs on the sign: judgements that are the same object give the same text. */
+function outOfPlay(judgement: Judgement): Found {
+  const found = settled.get(judgement) ?? foundBy(judgement, [], [])
+  settled.set(judgement, found)
+  return found
 }
+
+/** Every key by name: objects that are made alike are read fast, and there are many. */
+const assemble = (asked: Asked, found: Found, fingerprint: string): Finding => ({
+  requirement: asked.requirement,
+  clause: asked.clause,
+  title: asked.title,
+  asks: asked.asks,
+  force: asked.force,
+  stage: asked.stage,
+  quantity: asked.quantity,
+  limit: asked.limit,
+  citation: asked.citation,
+  verdict: found.verdict,
+  reason: found.reason,
+  measured: found.measured,
+  margin: found.margin,
+  unitSplit: found.unitSplit,
+  where: found.where,
+  whereTotal: found.whereTotal,
+  message: found.message,
+  remedy: found.remedy,
+  fingerprint,
+})
 
 /** The offenders of a failure; what left an undetermined row open; nothing for the rest. */
 function placesOf(judgement: Judgement): Place[] {
