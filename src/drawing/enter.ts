@@ -1,6 +1,6 @@
 import { determinant, IDENTITY, multiply, translation, type Matrix } from '../geometry/matrix.js'
 import type { Declared } from './cascade.js'
-import { ANYTHING } from './collector.js'
+import { ANYTHING, NOTHING } from './collector.js'
 import type { Element } from './document.js'
 import { applyEffects } from './effects.js'
 import { labelsOf } from './labels.js'
@@ -21,7 +21,7 @@ export function enter(scene: Scene, element: Element, parent: Context): Context 
   if (depth > LIMITS.renderedDepth)
     throw tooComplex('elements inside one another, references resolved', LIMITS.renderedDepth, depth, element.spot)
   const declared = scene.cascade.of(element)
-  if (declared.get('display')?.trim() === 'none') return undefined
+  if (declared.get('display')?.trim() === 'none') return hidden(scene, element, parent, 'It is not displayed.')
   const style = styleOf(scene, element, declared, parent)
   const here: Context = { ...parent, style, depth, chain: { element, above: parent.chain } }
   const own = ownTransform(element, declared, lengthsAt(scene, here))
@@ -32,10 +32,20 @@ export function enter(scene: Scene, element: Element, parent: Context): Context 
   if (own !== IDENTITY) here.matrix = multiply(parent.matrix, own)
   if (determinant(here.matrix) === 0) return undefined
   here.opacity = parent.opacity * (parseOpacity(declared.get('opacity')) ?? 1)
-  if (here.opacity === 0) return undefined
+  if (here.opacity === 0) return hidden(scene, element, parent, 'It is wholly transparent.')
   here.labels = labelsOf(element, parent.labels)
   if (declared.size > 0) applyEffects(scene, element, declared, here)
   return here
+}
+
+/** Elements that hold a part of a sign rather than one shape of it. */
+const HOLDERS = new Set(['g', 'a', 'svg', 'use', 'text'])
+
+/** A part that is named and not seen is told, so that nobody looks for it in vain. */
+function hidden(scene: Scene, element: Element, parent: Context, why: string): undefined {
+  const labels = labelsOf(element, parent.labels)
+  const named = labels !== parent.labels && (HOLDERS.has(element.name) || element.attributes.has('data-part'))
+  if (named) scene.collector.ignore(sourceAt(element, parent), why, NOTHING, undefined, labels)
 }
 
 function styleOf(scene: Scene, element: Element, declared: Declared, parent: Context): Style {

@@ -20,7 +20,7 @@ export interface Dot {
 
 /** What may be a dot at all, generously; the lattice decides what is. */
 const SMALLEST = 0.4
-const LARGEST = 4
+export const LARGEST = 4
 /** A box with sides more unequal than this holds no dot. */
 const MOST_OBLONG = 1.3
 /** Within a contour of the same shape less than this many diameters in size, a round contour is the counter of a character. */

@@ -2,17 +2,19 @@ import type { Translator } from '../braille/translator.js'
 import type { Shape } from '../drawing/drawing.js'
 import { boxesOverlap, unionOfBoxes, type Box } from '../geometry/box.js'
 import { boxOfContour } from '../geometry/curve.js'
-import { isKnown, type Assumption, type BrailleBlock, type Lettering, type Unread } from '../sign/sign.js'
+import { isKnown, type Assumption, type BrailleBlock, type Ignored, type Lettering, type Unread } from '../sign/sign.js'
 import { readBraille, type BrailleFound } from './braille.js'
 import { brailleOfText } from './brailletext.js'
-import { dotsOf, type Dot } from './dots.js'
+import { dotsOf, LARGEST, withoutDots, type Dot } from './dots.js'
 import type { Labelled } from './labelling.js'
 import type { LaidRun } from './layout.js'
+import { LEFT_OPEN } from './passed-over.js'
 
 /** All braille of a drawing: what was named so, what looks like it, and braille characters in live text. */
 export interface FoundBraille {
   blocks: BrailleBlock[]
   unread: Unread[]
+  ignored: Ignored[]
   assumptions: Assumption[]
   /** Dots that are in a block. */
   dots: Dot[]
@@ -39,10 +41,19 @@ export function findBraille(
   live: readonly Lettering[],
   translator: Translator,
 ): FoundBraille {
-  const found: FoundBraille = { blocks: [], unread: [], assumptions: [], dots: [], candidates: [], specks: [] }
+  const found: FoundBraille = {
+    blocks: [],
+    unread: [],
+    ignored: [],
+    assumptions: [],
+    dots: [],
+    candidates: [],
+    specks: [],
+  }
   const shapesOf = (wanted: (part: string | undefined) => boolean) =>
     labelled.shapes.filter((s) => wanted(s.named?.part)).map((s) => s.shape)
-  const named = dotsOf(shapesOf((part) => part === 'braille')).dots
+  const namedShapes = shapesOf((part) => part === 'braille')
+  const named = dotsOf(namedShapes).dots
   const others = shapesOf((part) => MAY_HOLD_BRAILLE.has(part))
   const unnamed = dotsOf(others).dots
   const boxes = live.flatMap(({ place }) => place.box ?? [])
@@ -52,6 +63,7 @@ export function findBraille(
     lettering: [...boxes, ...boxesOfCharacters(others, [...named, ...unnamed])],
   }
   addReading(found, named, readBraille(named, { ...context, named: true }))
+  addOtherForms(found, withoutDots(namedShapes, named))
   const byGeometry = readBraille(unnamed, { ...context, named: false })
   addReading(found, unnamed, byGeometry)
   if (byGeometry.blocks.length > 0) found.assumptions.push({ about: 'part', text: BY_GEOMETRY })
@@ -69,6 +81,26 @@ function addReading(found: FoundBraille, dots: readonly Dot[], reading: BrailleF
   found.assumptions.push(...reading.assumptions)
   found.unread.push(...reading.unread)
 }
+
+/**
+ * What was named braille and is no round dot. Where it is as small as a dot, or nothing else of the braille was read, it may be the
+ * braille; a large shape beside braille that was read is a guide or a plate.
+ */
+function addOtherForms(found: FoundBraille, shapes: readonly Shape[]): void {
+  if (shapes.length === 0) return
+  const small = (shape: Shape) =>
+    shape.contours.map(boxOfContour).some((box) => Math.max(box.width, box.height) <= LARGEST)
+  const open = new Set(found.blocks.length === 0 ? shapes : shapes.filter(small))
+  for (const shape of shapes)
+    found.ignored.push({ source: shape.source, why: open.has(shape) ? `${NO_DOT} ${LEFT_OPEN}` : NO_DOT })
+  const [first] = open
+  if (!first) return
+  const why = open.size === 1 ? NO_DOT : `${open.size} shapes are named braille, but are no round dots.`
+  const box = unionOfBoxes([...open].map((shape) => shape.box))
+  found.unread.push({ place: { element: 'drawing', box, source: first.source }, why, couldBe: ['braille'] })
+}
+
+const NO_DOT = 'It is named braille, but its shape is no round dot.'
 
 /** Boxes of contours that are as high as characters and hold no dots; braille usually stands below them. */
 function boxesOfCharacters(shapes: readonly Shape[], dots: readonly Dot[]): Box[] {

@@ -195,7 +195,8 @@ function fitted({ fitted: fit }: DrawnText, slots: Slot[]): Slot[] {
   }))
 }
 
-const SHARE_BEFORE_ANCHOR = { start: 0, middle: 0.5, end: 1 }
+/** What part of a chunk lies before the point that the file gives. */
+export const SHARE_BEFORE_ANCHOR = { start: 0, middle: 0.5, end: 1 }
 
 function finish({ run, slots, chunk }: Setting): LaidRun {
   if (!slots.every((slot) => slot.chunk.known) || (slots.length > 0 && !chunk.known)) {

@@ -1,18 +1,20 @@
 import type { Translator } from '../braille/translator.js'
-import type { Drawing, IgnoredElement, Shape } from '../drawing/drawing.js'
-import { boxOfPoints, centreOfBox, unionOfBoxes } from '../geometry/box.js'
+import type { Drawing, Shape } from '../drawing/drawing.js'
+import { boxOfPoints, centreOfBox } from '../geometry/box.js'
 import { Refusal } from '../refusal.js'
 import { missing, type Assumption, type Installation, type Sign, type Use } from '../sign/sign.js'
 import { borderOf } from './borders.js'
 import { setsOfPieces } from './characters.js'
-import type { Cloud, Surface } from './colours.js'
+import type { Surface } from './colours.js'
 import { withoutDots, type Dot } from './dots.js'
 import { withinBudget } from './budget.js'
 import { findBraille, type FoundBraille } from './findbraille.js'
 import { labelParts, markAssumed, type Labelled } from './labelling.js'
 import { couldBeCharacters } from './lettering.js'
+import { overTheEdge } from './over-the-edge.js'
 import { choosePanel, onPanel, panelsOn, refusePanel, type OnSheet } from './panels.js'
 import type { PartName } from './parts.js'
+import { notSet, passedOver, saidToIgnore } from './passed-over.js'
 import { findPictograms } from './pictograms.js'
 import { pieceOf, type Piece } from './pieces.js'
 import { doubtOfScale } from './scale.js'
@@ -74,12 +76,15 @@ function readSheet(
     drawing,
   )
   const sorted = sortOut({ dots: braille.dots, texts: texts.places, pieces }, drawing)
-  const clouds = cloudsOf(drawing)
+  const over = passedOver(drawing, options.part ?? {})
+  const { clouds } = over
   const surfaces = surfacesOf(sorted.grounds)
 
   const pictured = findPictograms(sorted.pictograms, sorted.grounds, sorted.found.piece, surfaces, clouds)
-  if (tooMany.length === 0) refuseNothingTactile(drawing, labelled, braille, sorted.characters)
-  const written = colouredSets(live, sorted.found.piece?.box, surfaces, clouds)
+  const hidden = over.unread.length > 0
+  if (tooMany.length === 0) refuseNothingTactile(labelled, hidden, braille, sorted.characters)
+  const edge = edgeOf(sorted.found.piece, drawing)
+  const written = colouredSets(live, edge.box, surfaces, clouds)
   const outlined = setsOfPieces(sorted.characters, written.lettering.length, {
     grounds: sorted.grounds,
     surfaces,
@@ -90,10 +95,11 @@ function readSheet(
   const points = new Set(outlined.pieces.map((piece) => piece.contour))
   const specks = braille.specks.filter((dot) => !points.has(contourOf(dot)))
 
+  const lettering = markAssumed([...written.lettering, ...outlined.lettering], labelled)
   const sign: Sign = {
     use: options.use,
     panel: sorted.found.panel,
-    lettering: markAssumed([...written.lettering, ...outlined.lettering], labelled),
+    lettering,
     braille: braille.blocks,
     pictograms: pictured.pictograms,
     borders: sorted.borders.map((ring, i) => borderOf(ring, `border/${i}`)),
@@ -107,7 +113,8 @@ function readSheet(
       ...texts.unread,
       ...outlined.unread,
       ...sorted.unread,
-      ...unreadOf(drawing),
+      ...overTheEdge(lettering, braille.blocks, edge),
+      ...over.unread,
     ],
     assumptions: [
       ...drawing.assumptions,
@@ -121,9 +128,12 @@ function readSheet(
     ],
     ignored: [
       ...texts.ignored,
-      ...written.outside.map(({ drawn }) => ({ source: drawn.source, why: 'The text lies outside the panel.' })),
+      ...written.outside.map(({ drawn }) => ({ source: drawn.source, why: `The text lies outside the ${edge.of}.` })),
       ...sorted.ignored,
-      ...ignoredOf(drawing, labelled),
+      ...braille.ignored,
+      ...notSet(texts.lettering.map(({ run }) => run)),
+      ...over.ignored,
+      ...saidToIgnore(labelled),
     ],
   }
   const sheet: OnSheet = {
@@ -185,18 +195,14 @@ const surfacesOf = (grounds: readonly Piece[]): Surface[] => {
   return [...orders].map(([shape, order]) => ({ shape, order })).sort((a, b) => a.order - b.order)
 }
 
-const cloudsOf = (drawing: Drawing): Cloud[] =>
-  drawing.ignored.filter((i) => i.couldBe.includes('colour')).map(({ box, why }) => ({ box, why }))
-
 function refuseNothingTactile(
-  drawing: Drawing,
   labelled: Labelled,
+  hidden: boolean,
   braille: FoundBraille,
   characters: readonly Piece[],
 ): void {
   const named = [...labelled.shapes, ...labelled.texts].some(({ named: n }) => n !== undefined && n.part !== 'ignore')
-  const hidden = drawing.ignored.some((i) => i.couldBe.length > 0)
-  if (named || hidden || drawing.texts.length > 0 || braille.candidates.length > 0 || couldBeCharacters(characters))
+  if (named || hidden || labelled.texts.length > 0 || braille.candidates.length > 0 || couldBeCharacters(characters))
     return
   throw new Refusal(
     'no-tactile-elements',
@@ -205,28 +211,9 @@ function refuseNothingTactile(
   )
 }
 
-/** What was not understood, once for each reason. */
-function unreadOf(drawing: Drawing): Sign['unread'] {
-  const byReason = new Map<string, IgnoredElement[]>()
-  for (const one of drawing.ignored) {
-    const reason = `${one.why} ${one.couldBe.join()}`
-    if (one.couldBe.length > 0) byReason.set(reason, [...(byReason.get(reason) ?? []), one])
-  }
-  return [...byReason.values()].map((alike) => {
-    const [{ source, why, couldBe }] = alike
-    const box = alike.every((one) => one.box) ? unionOfBoxes(alike.map((one) => one.box)) : undefined
-    const said = alike.length > 1 ? `${why} (${alike.length} elements)` : why
-    return { place: { element: 'drawing', box, source }, why: said, couldBe }
-  })
-}
-
-function ignoredOf(drawing: Drawing, labelled: Labelled): Sign['ignored'] {
-  const certain = drawing.ignored.filter((i) => i.couldBe.length === 0).map(({ source, why }) => ({ source, why }))
-  const said = labelled.shapes
-    .filter(({ named }) => named?.part === 'ignore')
-    .map(({ shape, named }) => ({ source: shape.source, why: `It is to be ignored: ${named?.how ?? ''}.` }))
-  return [...certain, ...said]
-}
+/** What everything has to stand within. */
+const edgeOf = (panel: Piece | undefined, { viewport }: Drawing): Parameters<typeof overTheEdge>[2] =>
+  panel ? { box: panel.box, of: 'panel' } : { box: { x: 0, y: 0, ...viewport }, of: 'page' }
 
 function nothingInstalled(): Installation {
   const unknown = missing('a drawing does not say how the sign is installed')

@@ -1,4 +1,4 @@
-import type { Box } from '../geometry/box.js'
+import { boxesOverlap, boxOfPoints, type Box } from '../geometry/box.js'
 import type { Lettering, LetteringPart } from '../sign/sign.js'
 import { paintedRuns, withColours } from './colouring.js'
 import type { Cloud, Surface } from './colours.js'
@@ -21,24 +21,35 @@ export function setsOfRuns(runs: readonly { run: LaidRun; part: LetteringPart }[
   })
 }
 
-/** The sets that stand on the panel (all of them when it is not known), with their colours, numbered anew. */
+/** The sets that stand on the panel, or on the page where no panel is known, with their colours, numbered anew. */
 export function colouredSets(
   sets: readonly LiveSet[],
-  panel: Box | undefined,
+  edge: Box,
   surfaces: readonly Surface[],
   clouds: readonly Cloud[],
 ): { lettering: Lettering[]; outside: LaidRun[] } {
-  const on = sets.filter(({ group }) => !panel || !group.runs.every((run) => isOutside(run, panel)))
-  const outside = sets.filter((s) => !on.includes(s)).flatMap((s) => s.group.runs)
+  const outside = sets.flatMap(({ group }) => group.runs.filter((run) => isOutside(run, edge)))
+  const left = new Set(outside)
+  const on = sets.flatMap((set): LiveSet[] => {
+    const runs = set.group.runs.filter((run) => !left.has(run))
+    if (runs.length === set.group.runs.length) return [set]
+    return runs.length === 0 ? [] : setsOfRuns(runs.map((run) => ({ run, part: set.group.part })))
+  })
   const lettering = on.map(({ group, lettering: one }, i) =>
     withColours(numbered(one, i), paintedRuns(group.runs), surfaces, clouds),
   )
   return { lettering, outside }
 }
 
-function isOutside({ place }: LaidRun, panel: Box): boolean {
+/** Whether a run lies wholly outside: by its outlines, else by its beginning when it cannot reach in from there. */
+function isOutside({ place, characters, frame, drawn }: LaidRun, edge: Box): boolean {
+  const box = boxOfPoints(characters.flatMap((c) => c.outlines.flat()))
+  if (box) return !boxesOverlap(edge, box)
   if (!place) return false
-  return place.x < panel.x || place.y < panel.y || place.x > panel.x + panel.width || place.y > panel.y + panel.height
+  const reach = (frame?.emAlong ?? 0) * drawn.text.length
+  const x = Math.max(edge.x - place.x, place.x - edge.x - edge.width)
+  const y = Math.max(edge.y - place.y, place.y - edge.y - edge.height)
+  return Math.max(x, y) > reach
 }
 
 function numbered(lettering: Lettering, i: number): Lettering {
