@@ -1,6 +1,7 @@
 import { mkdir, readFile, writeFile } from 'node:fs/promises'
 import { dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
+import { limitsMarkdown } from './service/limits-page.js'
 import { problemMarkdown } from './service/problem-pages.js'
 import { PROBLEM_TYPES } from './service/problem-table.js'
 import { buildService } from './service/service.js'
@@ -10,7 +11,8 @@ import { standardTable } from './service/standard-table.js'
 import { listStandards } from './standards/catalogue.js'
 
 /**
- * Writes what is made from the schemas and the tables: the OpenAPI document, the page of each problem and of each standard.
+ * Writes what is made from the schemas and the tables: the OpenAPI document, the page of the limits,
+ * of each problem and of each standard.
  * With `--compare` nothing is written; the exit status is 1 when a file on disk differs.
  */
 
@@ -22,6 +24,7 @@ async function generated(): Promise<Map<string, string>> {
   await app.close()
   return new Map([
     ['openapi/openapi.json', `${JSON.stringify(document, null, 2)}\n`],
+    ['docs/limits.md', limitsMarkdown()],
     ...PROBLEM_TYPES.map((type): [string, string] => [`docs/problems/${type}.md`, problemMarkdown(type)]),
     ...listStandards().map((standard): [string, string] => [
       `docs/standards/${standard.id}.md`,

@@ -25,7 +25,7 @@ export const LIMITS = {
   /** Dashes of all dashed strokes. */
   dashes: 100_000,
   /** Edges of clips and of what is held against them, as often as one is looked at. */
-  clipEdges: 3_000_000,
+  clipEdges: 1_000_000,
   /** UTF-16 units of all style sheets. */
   styleSheetLength: 256_000,
   /** Selectors of all style sheets. */

@@ -5,7 +5,7 @@ import { page, repeat, WORD, type Attack } from './make.js'
 export const heaps: Record<string, Attack> = {
   'dots heaped on one place': {
     make: () =>
-      page(repeat(40_000, (i) => `<circle cx="${50 + (i % 200) / 1000}" cy="${50 + (i % 211) / 1000}" r=".75"/>`)),
+      page(repeat(24_000, (i) => `<circle cx="${50 + (i % 200) / 1000}" cy="${50 + (i % 211) / 1000}" r=".75"/>`)),
     then: 'report',
   },
   'dots strewn densely': {
@@ -32,16 +32,16 @@ export const heaps: Record<string, Attack> = {
   'bars between dots': {
     make: () =>
       page(
-        repeat(20_000, (i) => `<circle cx="${(i % 100) * 2 + 0.5}" cy="${Math.floor(i / 100) / 2}" r=".4"/>`) +
+        repeat(12_000, (i) => `<circle cx="${(i % 100) * 2 + 0.5}" cy="${Math.floor(i / 100) / 2}" r=".4"/>`) +
           repeat(
-            20_000,
+            12_000,
             (i) => `<rect x="${(i % 100) * 2 + 1}" y="${Math.floor(i / 100) / 4}" width=".5" height="40"/>`,
           ),
       ),
     then: 'report',
   },
   'dots of every size on one place': {
-    make: () => page(repeat(40_000, (i) => `<circle cx="50" cy="50" r="${0.3 + i / 25_000}"/>`)),
+    make: () => page(repeat(24_000, (i) => `<circle cx="50" cy="50" r="${0.3 + i / 15_000}"/>`)),
     then: 'report',
   },
   'twenty thousand round contours in one path': {
@@ -64,13 +64,13 @@ export const heaps: Record<string, Attack> = {
   'loose strokes that nearly meet': {
     make: () =>
       page(
-        `${repeat(40_000, (i) => `<path d="M${(i * 7) % 199} ${(i * 13) % 97}l${1 + (i % 3)} 1" stroke="#000" fill="none"/>`)}${WORD}`,
+        `${repeat(24_000, (i) => `<path d="M${(i * 7) % 199} ${(i * 13) % 97}l${1 + (i % 3)} 1" stroke="#000" fill="none"/>`)}${WORD}`,
       ),
     then: 'report',
   },
   'strokes that all end in one point': {
     make: () =>
-      page(`${repeat(40_000, (i) => `<path d="M50 50L${i % 199} ${i % 97}" stroke="#000" fill="none"/>`)}${WORD}`),
+      page(`${repeat(24_000, (i) => `<path d="M50 50L${i % 199} ${i % 97}" stroke="#000" fill="none"/>`)}${WORD}`),
     then: 'report',
   },
   'outlines of characters by the thousand': {

@@ -1,0 +1,174 @@
+import { ENTITY_LIMITS, LARGEST_COORDINATE, LIMITS as DRAWING, SCALE_RANGE } from '../drawing/limits.js'
+import type { RefusalType } from '../refusal.js'
+import { MOST_DOTS_IN_BLOCK } from '../recognise/blocks.js'
+import { MOST_OUTLINE_PARTS } from '../recognise/budget.js'
+import { MOST_OUTLINES } from '../recognise/letters/read.js'
+import {
+  HIGHEST_RATIO,
+  LONGEST_NAME,
+  LONGEST_TEXT,
+  MOST_ITEMS,
+  MOST_LINES,
+  MOST_NAMES,
+  MOST_VALUES,
+} from '../sign/description.js'
+import { LONGEST } from '../sign/length.js'
+import { problemAddress } from './problems.js'
+import type { ProblemType } from './problem-table.js'
+import { DEFAULT_SETTINGS, LIMITS as SERVICE } from './settings.js'
+
+/** The page of all limits, from the constants that are kept. */
+
+export interface LimitRow {
+  name: string
+  value: number
+  /** What is counted, and in which unit. */
+  counts: string
+  /** The type of the problem that more is answered with, or in words what becomes of it. */
+  beyond: string
+}
+
+const DRAWING_COUNTS: Record<keyof typeof DRAWING, string> = {
+  bytes: 'bytes of the file',
+  elements: 'elements in the file',
+  depth: 'elements inside one another in the file; brackets inside one another in a style sheet',
+  attributesPerElement: 'attributes of one element',
+  attributeLength: 'UTF-16 units of one attribute',
+  textLength: 'UTF-16 units of all text between tags',
+  renderedDepth: 'elements inside one another after references are followed',
+  references: 'references to other elements, as often as they are followed',
+  rendered: 'elements that are painted, as often as references lead to them',
+  pathSegments: 'lines and curves of all painted shapes',
+  dashes: 'dashes of all dashed strokes',
+  clipEdges: 'edges of clips, as often as a shape is held against them',
+  styleSheetLength: 'UTF-16 units of all style sheets',
+  styleSelectors: 'selectors of all style sheets',
+  selectorSteps: 'elements that selectors look at',
+  patternCopies: 'shapes that patterns repeat, as often as they do',
+  textCharacters: 'characters of live text that are painted',
+}
+
+const ENTITY_COUNTS: Record<keyof typeof ENTITY_LIMITS, string> = {
+  doctypeLength: 'UTF-16 units of the document type declaration',
+  count: 'entities that are declared',
+  length: 'UTF-16 units of one entity',
+  expansion: 'UTF-16 units that all uses of entities add up to',
+}
+
+const SERVICE_COUNTS: Record<keyof typeof SERVICE, [counts: string, beyond: string]> = {
+  drawing: ['bytes of a drawing as a body or as a part of a form', 'too-large'],
+  json: ['bytes of a JSON body', 'too-large'],
+  formField: ['bytes of the description, the standards or the options as a part of a form', 'too-large'],
+  formParts: ['parts of a form', 'too-large'],
+  inlineJson: ['bytes of a JSON body that is checked at once', 'checked in a thread of its own'],
+}
+
+const rowsOf = <K extends string>(values: Record<K, number>, row: (name: K) => [counts: string, beyond: string]) =>
+  (Object.keys(values) as K[]).map((name): LimitRow => {
+    const [counts, beyond] = row(name)
+    return { name, value: values[name], counts, beyond }
+  })
+
+const tooComplex: RefusalType = 'too-complex'
+const invalid: RefusalType = 'invalid-description'
+const undecided = 'undetermined, with the reason in the report'
+
+/** Every limit, by heading. */
+export const LIMIT_TABLES: Readonly<Record<string, LimitRow[]>> = {
+  'A request': rowsOf(SERVICE, (name) => SERVICE_COUNTS[name]),
+  'A check': [
+    {
+      name: 'timeLimit',
+      value: DEFAULT_SETTINGS.timeLimit,
+      counts: 'milliseconds of one check in a thread',
+      beyond: tooComplex,
+    },
+    {
+      name: 'heapLimit',
+      value: DEFAULT_SETTINGS.heapLimit,
+      counts: 'megabytes of memory of one thread',
+      beyond: tooComplex,
+    },
+  ],
+  'A drawing': rowsOf(DRAWING, (name) => [DRAWING_COUNTS[name], name === 'bytes' ? 'too-large' : tooComplex]),
+  'Entities of a drawing': rowsOf(ENTITY_LIMITS, (name) => [ENTITY_COUNTS[name], 'entities-not-accepted']),
+  'Lengths in a drawing': [
+    {
+      name: 'LARGEST_COORDINATE',
+      value: LARGEST_COORDINATE,
+      counts: 'millimetres from the corner of the page',
+      beyond: 'passed over, and listed in `ignored`',
+    },
+    {
+      name: 'SCALE_RANGE.least',
+      value: SCALE_RANGE.least,
+      counts: 'millimetres per user unit, at least',
+      beyond: 'scale-unknown',
+    },
+    {
+      name: 'SCALE_RANGE.most',
+      value: SCALE_RANGE.most,
+      counts: 'millimetres per user unit, at most',
+      beyond: 'scale-unknown',
+    },
+  ],
+  'What is recognised': [
+    {
+      name: 'MOST_DOTS_IN_BLOCK',
+      value: MOST_DOTS_IN_BLOCK,
+      counts: 'dots in one block of braille',
+      beyond: undecided,
+    },
+    {
+      name: 'MOST_OUTLINES',
+      value: MOST_OUTLINES,
+      counts: 'outlines that letters are looked for among',
+      beyond: undecided,
+    },
+    {
+      name: 'MOST_OUTLINE_PARTS',
+      value: MOST_OUTLINE_PARTS,
+      counts: 'lines and curves of all outlines that are not dots',
+      beyond: undecided,
+    },
+  ],
+  'A description': [
+    { name: 'LONGEST_TEXT', value: LONGEST_TEXT, counts: 'UTF-16 units of one text or line', beyond: invalid },
+    {
+      name: 'LONGEST_NAME',
+      value: LONGEST_NAME,
+      counts: 'UTF-16 units of a mark, a family, an instrument or a proper name',
+      beyond: invalid,
+    },
+    {
+      name: 'MOST_ITEMS',
+      value: MOST_ITEMS,
+      counts: 'sets of lettering, blocks of braille, pictograms, borders or measurements',
+      beyond: invalid,
+    },
+    { name: 'MOST_LINES', value: MOST_LINES, counts: 'lines of one set or block', beyond: invalid },
+    { name: 'MOST_NAMES', value: MOST_NAMES, counts: 'proper names', beyond: invalid },
+    { name: 'MOST_VALUES', value: MOST_VALUES, counts: 'values of one measurement', beyond: invalid },
+    { name: 'HIGHEST_RATIO', value: HIGHEST_RATIO, counts: 'width of O over height of I', beyond: invalid },
+    { name: 'LONGEST', value: LONGEST, counts: 'of any length, in its unit', beyond: invalid },
+  ],
+}
+
+const isType = (beyond: string): boolean => /^[a-z]+(-[a-z]+)+$/.test(beyond)
+
+const number = (value: number): string =>
+  value >= 1 ? value.toLocaleString('en-US').replaceAll(',', ' ') : String(value)
+
+const beyondMarkdown = (beyond: string): string =>
+  isType(beyond) ? `[${beyond}](${problemAddress(beyond as ProblemType).replace('/docs/', '')}.md)` : beyond
+
+/** The page in Markdown, for the docs folder. */
+export function limitsMarkdown(): string {
+  const tables = Object.entries(LIMIT_TABLES).map(([heading, rows]) => {
+    const lines = rows.map(
+      ({ name, value, counts, beyond }) => `| \`${name}\` | ${number(value)} | ${counts} | ${beyondMarkdown(beyond)} |`,
+    )
+    return `## ${heading}\n\n| limit | at most | counts | more than that |\n| --- | ---: | --- | --- |\n${lines.join('\n')}\n`
+  })
+  return `# Limits\n\nGenerated from the constants in the code: run \`npm run generate\` after changing one. A problem says the \`limit\` that was\nreached and the \`actual\` number that was met. Of entities and descriptions the place is named instead.\n\n${tables.join('\n')}`
+}
