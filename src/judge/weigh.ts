@@ -115,8 +115,9 @@ function number(observation: Observation, limit: ResolvedLimit, firstUnit: Unit,
   const { decisionRule, unitSystem } = options
   const counting = unitSystem === 'both' ? bothUnits(limit) : limit
   const { outcome, margin } = compareNumber(observation, counting, limit.unit, decisionRule === 'guarded')
-  if (observation.atLeast && outcome !== 'pass')
-    return { observation, limit: counting, outcome, margin, gaps: [observation.atLeast], split: null }
+  const open = outcome === 'pass' ? observation.atMost : outcome === 'fail' ? observation.atLeast : undefined
+  const bound = open ?? (outcome === 'within-uncertainty' ? (observation.atLeast ?? observation.atMost) : undefined)
+  if (bound) return { observation, limit: counting, outcome, margin, gaps: [bound], split: null }
   if (!limit.other) return { observation, limit, outcome, margin, split: null }
   const first = compareNumber(observation, limit, limit.unit, false).outcome
   const second = compareNumber(observation, limit.other, limit.unit, false).outcome
@@ -137,7 +138,9 @@ const both = new WeakMap<ResolvedLimit, ResolvedLimit>()
 
 /** The ends that satisfy both units. */
 function bothUnits(limit: ResolvedLimit): ResolvedLimit {
-  const found = both.get(limit) ?? narrowed(limit)
+  const before = both.get(limit)
+  if (before) return before
+  const found = narrowed(limit)
   both.set(limit, found)
   return found
 }

@@ -44,10 +44,21 @@ export function leastWidth({ strokeThickness, characterSpacing }: Lettering, { t
   return count * least(strokeThickness) + (count - 1) * least(characterSpacing)
 }
 
+const DEPTH_NOT_KNOWN = 'how far the characters reach below their baseline is not known, as their outlines are not'
+const OR_LESS = 'Measured from the baseline: characters that reach below it come nearer.'
 const WIDTH_NOT_KNOWN = 'the braille stands beside characters whose width is not known'
 const OR_MORE = 'The width of the characters is not known: the distance is this or more.'
 
-/** From a block to the lines of one described lettering. */
+/** Drawn characters without outlines: their baseline is known, and what hangs below it is not. */
+const hangs = ({ lie, lines }: Lettering) => lie !== undefined && lines.some(({ outlines }) => outlines.length === 0)
+
+const depthGap = ({ place }: Lettering) =>
+  gapOf({ unknown: 'missing-fact', why: DEPTH_NOT_KNOWN }, place, {
+    pointer: '/drawing',
+    ask: 'What are the outlines of the characters?',
+  })
+
+/** From a block to the lines of one lettering whose outlines are not known. */
 function toLines(block: BrailleBlock, lettering: Lettering, n: number, frame: Frame): Found {
   const extent = extentOfBlock(block, frame)
   if (!extent) return { observations: [], gaps: [] }
@@ -61,10 +72,13 @@ function toLines(block: BrailleBlock, lettering: Lettering, n: number, frame: Fr
   const basis = isKnown(block.dotBaseDiameter) ? basisOf(block.dotBaseDiameter) : 'declared'
   const shortest = (atLeast: boolean) => Math.min(...ways.filter((w) => w.atLeast === atLeast).map((w) => w.value))
   const [known, orMore] = [shortest(false), shortest(true)]
-  if (Number.isFinite(known)) found.observations.push({ value: known, basis, places })
   const ask = { pointer: '/drawing', ask: 'Where on the panel are the characters?' }
+  const below = depthGap(lettering)
+  const orLess = hangs(lettering) && { atMost: below, remark: OR_LESS }
+  if (Number.isFinite(known)) found.observations.push({ value: known, basis, places, ...orLess })
   const beside = gapOf({ unknown: 'missing-fact', why: WIDTH_NOT_KNOWN }, lettering.place, ask)
   if (orMore === 0) found.gaps.push(beside)
+  else if (Number.isFinite(orMore) && hangs(lettering)) found.gaps.push(below)
   else if (Number.isFinite(orMore))
     found.observations.push({ value: orMore, atLeast: beside, basis, places, remark: OR_MORE })
   if (ways.length < lettering.lines.length || lettering.lines.length === 0)
@@ -83,9 +97,9 @@ function characterClearance(subject: Subject): Found {
       join(
         raised.map(({ lettering, n: m }) => {
           const outlines = lettering.lines.flatMap((line) => line.outlines)
-          return outlines.length > 0
-            ? clearanceOf(block, outlines, 'drawn', lettering.place)
-            : toLines(block, lettering, m, frame)
+          if (outlines.length === 0) return toLines(block, lettering, m, frame)
+          const found = clearanceOf(block, outlines, 'drawn', lettering.place)
+          return hangs(lettering) ? { ...found, gaps: [...found.gaps, depthGap(lettering)] } : found
         }),
         'The raised characters have no lines.',
       ),

@@ -14,6 +14,8 @@ export interface Observation {
   uncertainty?: number
   /** The true value is this or more: what would tell it. Such a value shows that a limit is kept, never that it is not. */
   atLeast?: Gap
+  /** The true value is this or less: what would tell it. Such a value shows that a limit is not kept, never that it is. */
+  atMost?: Gap
   basis: 'declared' | 'drawn' | 'measured'
   instrument?: string
   places: Place[]

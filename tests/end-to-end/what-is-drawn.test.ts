@@ -150,3 +150,18 @@ describe('the contrast of text in a typeface that is not known', () => {
     expect(verdictOf(checked(drawing, PRODUCT), '703.5.1/contrast')).toBe('undetermined')
   })
 })
+
+describe('the clearance below characters whose outlines are not known', () => {
+  // 2010 ADA Standards 703.3.2: 9.5 mm from the raised characters, and Q reaches below its baseline.
+  const arial = (y: number) => kiln({ family: 'Arial' }).replace('y="45"', `y="${y}"`)
+  const clearance = (y: number) => finding(checked(arial(y), PRODUCT), '703.3.2/character-clearance')
+
+  it('is open where the baseline keeps it, for the characters may not', () => {
+    expect(clearance(54.3)).toMatchObject({ verdict: 'undetermined', reason: 'missing-fact' })
+    expect(clearance(45).verdict).toBe('undetermined')
+  })
+
+  it('fails where even the baseline is too near', () => {
+    expect(clearance(60).verdict).toBe('fail')
+  })
+})
