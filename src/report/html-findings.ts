@@ -117,6 +117,8 @@ export function undecidedSection(report: Report, undecided: readonly Numbered[])
     <p>By, on: <span class="hidden">to be filled in</span><span class="blank"></span></p>`
 }
 
+const UNIT_WORDS = { mm: 'millimetres', in: 'inches', ratio: 'ratio' }
+
 function questions({ questions }: Report): Html {
   if (questions.length === 0) return NOTHING
   const rows = questions.map(
@@ -124,7 +126,7 @@ function questions({ questions }: Report): Html {
       markup`<tr>
         <th scope="row">${isolated(q.ask)}</th>
         <td>
-          ${q.choices ? q.choices.join(', ') : q.unit === 'mm' ? 'millimetres' : q.unit === 'ratio' ? 'ratio' : 'text'}
+          ${q.choices ? q.choices.join(', ') : q.unit === null ? 'text' : UNIT_WORDS[q.unit]}
         </td>
         <td>${code(q.pointer)}</td>
         <td>${q.decides.length}</td>

@@ -51,7 +51,7 @@ export function makeReport({ input, sign, standards, judgements, translator }: R
     assumptions: distinct(sign.assumptions.map(({ about, text }) => ({ about, text }))),
     ignored: sign.ignored.map(({ source, why }) => ({ source: reportSource(source), why })),
     unread: sign.unread.map(({ place, why, couldBe }) => ({ where: reportPlace(place), why, couldBe })),
-    questions: questionsOf(all),
+    questions: questionsOf(all, input.sign?.units),
     toMeasure: toMeasureOf(all),
     caveats: caveatsOf({ sign, findings, stages, decisionRule }),
     engine: {

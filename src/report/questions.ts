@@ -1,10 +1,17 @@
 import type { Judgement } from '../judge/finding.js'
+import type { Unit } from '../sign/length.js'
 import type { ReportQuestion, ReportToMeasure } from './schema.js'
 
 /** What the client could add, what a person could measure. */
 
-/** The questions of all gaps that left a row undetermined, one for each place in the request. */
-export function questionsOf(judgements: readonly Judgement[]): ReportQuestion[] {
+/** Where the description stands in a request: its bare lengths are in its own unit. */
+const DESCRIPTION = '/sign/'
+
+/**
+ * The questions of all gaps that left a row undetermined, one for each place in the request.
+ * @param units what a bare length of the description means, so that one that is added as it was asked for is right
+ */
+export function questionsOf(judgements: readonly Judgement[], units: Unit = 'mm'): ReportQuestion[] {
   const byPointer = new Map<string, ReportQuestion>()
   for (const { verdict, gaps, requirement } of judgements) {
     if (verdict !== 'undetermined') continue
@@ -13,7 +20,7 @@ export function questionsOf(judgements: readonly Judgement[]): ReportQuestion[] 
       const question = byPointer.get(ask.pointer) ?? {
         pointer: ask.pointer,
         ask: ask.ask,
-        unit: ask.unit ?? null,
+        unit: ask.unit === 'mm' && ask.pointer.startsWith(DESCRIPTION) ? units : (ask.unit ?? null),
         choices: ask.choices ?? null,
         decides: [],
       }

@@ -68,7 +68,12 @@ export const ReportQuestion = z
   .strictObject({
     pointer: z.string().describe('Where in the request the answer belongs, a JSON Pointer.'),
     ask: z.string(),
-    unit: z.enum(['mm', 'ratio']).nullable().describe('The unit of the answer, when it is a number.'),
+    unit: z
+      .enum(['mm', 'in', 'ratio'])
+      .nullable()
+      .describe(
+        'The unit of the answer, when it is a number: `units` of the description, so that a bare number there is right.',
+      ),
     choices: z.array(z.string()).nullable().describe('The possible answers, when there are only some.'),
     decides: z.array(z.string()).describe('The requirements that the answer helps to decide.'),
   })

@@ -51,6 +51,25 @@ describe('what is asked for', () => {
   })
 })
 
+describe('the unit of a question', () => {
+  // the contract: `units` holds for every bare length, so that only a question in that unit can be answered by a bare number
+  test('is that of the description, and a bare number there closes the row', () => {
+    const without = { 'braille.0.dotHeight': undefined }
+    const open = [...judgementsOf(signOf(PUMP_ROOM, without)).values()]
+    const of = (units?: 'in' | 'mm') =>
+      questionsOf(open, units).find(({ pointer }) => pointer === '/sign/braille/0/dotHeight')?.unit
+    expect(of('in')).toBe('in')
+    expect(of('mm')).toBe('mm')
+    expect(of()).toBe('mm')
+  })
+
+  test('stays what it is for what is no length', () => {
+    const open = [...judgementsOf(signOf(PUMP_ROOM, { 'lettering.0.characterProportion': undefined })).values()]
+    const units = questionsOf(open, 'in').map(({ pointer, unit }) => [pointer, unit])
+    expect(units).toContainEqual(['/sign/lettering/0/characterProportion', 'ratio'])
+  })
+})
+
 describe('braille of one cell', () => {
   // 2010 ADA Standards 703.3.2 and 703.4.1: where the braille stands; with one cell no distance to another is needed
   test.each(['go', '⠛'])('%s is placed without a cell spacing, and none is asked for', (text) => {

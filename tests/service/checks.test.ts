@@ -43,6 +43,17 @@ describe('a check of a description', () => {
     ).toEqual(['us-ada-2010/703.3.1/cell-spacing'])
   })
 
+  it('asks in the unit of the description, so that a bare number at the pointer is right', async () => {
+    // Values are invented.
+    const sign = { units: 'in', use: 'permanent-room', lettering: [{ text: 'KILN', characterHeight: 0.75 }] }
+    const asked = reportOf(await post().send({ sign })).questions.find(({ pointer }) => pointer.endsWith('/relief'))
+    expect(asked).toMatchObject({ pointer: '/sign/lettering/0/relief', unit: 'in' })
+    const added = { ...sign, lettering: [{ ...sign.lettering[0], relief: 0.035 }] }
+    const row = reportOf(await post().send({ sign: added })).findings.find((f) => f.clause === '703.2.1')
+    // 2010 ADA Standards 703.2.1: 1/32 inch.
+    expect(row).toMatchObject({ verdict: 'pass', measured: { inches: 0.035 } })
+  })
+
   it('reads a byte order mark before the JSON', async () => {
     await post()
       .type('json')
