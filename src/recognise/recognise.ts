@@ -2,7 +2,16 @@ import type { Translator } from '../braille/translator.js'
 import type { Drawing, Shape } from '../drawing/drawing.js'
 import { boxOfPoints, centreOfBox } from '../geometry/box.js'
 import { Refusal } from '../refusal.js'
-import { missing, type Assumption, type Installation, type Sign, type Use } from '../sign/sign.js'
+import {
+  isKnown,
+  missing,
+  type Assumption,
+  type Installation,
+  type Lettering,
+  type Sign,
+  type Use,
+} from '../sign/sign.js'
+import { agreeing } from './agreeing.js'
 import { borderOf } from './borders.js'
 import { setsOfPieces } from './characters.js'
 import type { Surface } from './colours.js'
@@ -57,41 +66,48 @@ const withAssumptions = (sign: Sign, more: Assumption[]): Sign => ({
   assumptions: [...sign.assumptions, ...more],
 })
 
-/** All that a drawing holds, as one sign, and what tells whether it is several. */
+/**
+ * All that a drawing holds, as one sign, and what tells whether it is several. Braille that stays open is read once more when
+ * the outlined letters are known, which say what it may repeat.
+ * @param read outlined letters of a first reading
+ */
 function readSheet(
   drawing: Drawing,
   options: RecogniseOptions,
   translator: Translator,
+  read: readonly Lettering[] = [],
 ): { sign: Sign; sheet: OnSheet } {
   const labelled = labelParts(drawing, options.part ?? {})
   const texts = readTexts(labelled)
   const live = setsOfRuns(texts.lettering)
-  const known = live.map((set) => set.lettering)
-  const braille = findBraille(labelled, texts.braille, known, translator)
+  const known = [...live.map((set) => set.lettering), ...read]
+  const first = findBraille(labelled, texts.braille, known, translator)
 
-  const few = braille.specks.length <= MOST_SPECKS
-  const { pieces, unread: tooMany } = piecesOf(
-    labelled,
-    few ? braille.dots : [...braille.dots, ...braille.specks],
-    drawing,
-  )
-  const sorted = sortOut({ dots: braille.dots, texts: texts.places, pieces }, drawing)
+  const few = first.specks.length <= MOST_SPECKS
+  const { pieces, unread: tooMany } = piecesOf(labelled, few ? first.dots : [...first.dots, ...first.specks], drawing)
+  const sorted = sortOut({ dots: first.dots, texts: texts.places, pieces }, drawing)
   const over = passedOver(drawing, options.part ?? {})
   const { clouds } = over
   const surfaces = surfacesOf(sorted.grounds)
 
   const pictured = findPictograms(sorted.pictograms, sorted.grounds, sorted.found.piece, surfaces, clouds)
   const hidden = over.unread.length > 0
-  if (tooMany.length === 0) refuseNothingTactile(labelled, hidden, braille, sorted.characters)
+  if (tooMany.length === 0) refuseNothingTactile(labelled, hidden, first, sorted.characters)
   const edge = edgeOf(sorted.found.piece, drawing)
   const written = colouredSets(live, edge.box, surfaces, clouds)
   const outlined = setsOfPieces(sorted.characters, written.lettering.length, {
     grounds: sorted.grounds,
     surfaces,
     clouds,
-    braille: braille.blocks,
-    specks: new Set(braille.specks.map(contourOf)),
+    braille: first.blocks,
+    specks: new Set(first.specks.map(contourOf)),
   })
+  const braille = agreeing(first, outlined.lettering, () =>
+    findBraille(labelled, texts.braille, [...known, ...outlined.lettering], translator),
+  )
+  const told = outlined.lettering.filter(({ text }) => isKnown(text))
+  const open = braille.unread.length > 0 || braille.specks.length > 1
+  if (open && read.length === 0 && told.length > 0) return readSheet(drawing, options, translator, told)
   const points = new Set(outlined.pieces.map((piece) => piece.contour))
   const specks = braille.specks.filter((dot) => !points.has(contourOf(dot)))
 

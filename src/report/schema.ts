@@ -38,7 +38,11 @@ export const ReportReading = z
           dotSpacing: length('Distance of neighbouring dots in a cell, centre to centre'),
           cellSpacing: length('Distance of the same dot in neighbouring cells'),
           lineSpacing: length('Distance of the same dot in neighbouring lines'),
-          rotation: z.number().describe('Degrees clockwise from the x axis to the reading direction.'),
+          rotation: z
+            .number()
+            .describe(
+              'Degrees clockwise from the x axis to the reading direction, of a mirrored block after the mirror is taken away.',
+            ),
           mirrored: z.boolean().describe('Drawn for reading from the other side.'),
         }),
       )

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { checked, finding, kiln, PRODUCT, verdictOf } from './kiln.js'
+import { drawingOf } from './truth.js'
 
 // How braille and letters lie to each other. The rows are 703.2 and 703.3.2 of the 2010 ADA Standards: braille repeats the
 // raised text, for one who reads it where it hangs, and stands below it.
@@ -62,6 +63,22 @@ describe('rotation of a mirrored block', () => {
 })
 
 describe('a whole drawing', () => {
+  // The word EXIT: its cells mirrored are cells of another word, so that only the outlined letters tell how it lies.
+  it('mirrored, of a short word in outlines, is read as its letters lie', () => {
+    const drawing = Buffer.from(drawingOf('hand-rgb-hsl')).toString('utf8')
+    const [, open, inside] = /(<svg[^>]*>)([\s\S]*)<\/svg>/u.exec(drawing) ?? []
+    const [x, , width] = (/viewBox="([^"]*)"/u.exec(open)?.[1] ?? '').split(/[ ,]+/u).map(Number)
+    const mirrored = `${open}<g transform="translate(${2 * x + width},0) scale(-1,1)">${inside}</g></svg>`
+    for (const [given, isMirrored] of [
+      [drawing, false],
+      [mirrored, true],
+    ] as const) {
+      const report = checked(given)
+      expect(report.reading.braille[0]).toMatchObject({ rotation: 0, mirrored: isMirrored })
+      for (const row of ['703.2/wording', '703.3.2/below-text']) expect(verdictOf(report, row)).toBe('pass')
+    }
+  })
+
   it('mirrored, is read as artwork for the back of clear sheet, and it is said', () => {
     const report = checked(kiln({ all: 'transform="translate(200,0) scale(-1,1)"' }), PRODUCT)
     for (const row of ['703.2/wording', '703.3.2/below-text', '703.3.1/dot-spacing', '703.2/repeated-in-braille'])
