@@ -11,7 +11,7 @@ import { bytesOf } from './attacks/make.js'
 
 const BYTES_PER_MEGABYTE = 1024 * 1024
 /** Milliseconds. Long, so that a busy machine does not make the clock the reason of a refusal. */
-const TIME_LIMIT = 20_000
+const TIME_LIMIT = 21_000
 /** The aim is 50 ms for the loop and 100 ms for the other client; on a shared machine only the order of it can be tested. */
 const LONGEST_DELAY = 250
 const LONGEST_WAIT = 500
@@ -63,24 +63,28 @@ async function attack(bytes: Uint8Array) {
 }
 
 describe('the service answers, and others meanwhile:', () => {
-  it.each(Object.entries(ATTACKS))('%s', async (_, what) => {
-    const bytes = bytesOf(what)
-    let result = await attack(bytes)
-    // Another process may have had the processor just then.
-    if (result.delay > LONGEST_DELAY || result.wait > LONGEST_WAIT) result = await attack(bytes)
-    const { response, text, wait, delay } = result
-    figures.delay = Math.max(figures.delay, delay)
-    figures.wait = Math.max(figures.wait, wait)
-    if (what.then === 'report') expect(response.status, text.slice(0, 300)).toBe(200)
-    else {
-      expect(response.headers.get('content-type')).toMatch(/^application\/problem\+json/)
-      const problem = JSON.parse(text) as ProblemAnswer
-      expect([problem.status, problem.type]).toEqual([response.status, `/docs/problems/${what.then}`])
-      expect(response.status).toBeLessThan(500)
-      expect([TIME_LIMIT, DEFAULT_SETTINGS.heapLimit * BYTES_PER_MEGABYTE]).not.toContain(problem.limit)
-    }
-    expect(delay).toBeLessThan(LONGEST_DELAY)
-    expect(wait).toBeLessThan(LONGEST_WAIT)
-    expect((await fetch(`${base}/livez`)).status).toBe(200)
-  })
+  it.each(Object.entries(ATTACKS))(
+    '%s',
+    async (_, what) => {
+      const bytes = bytesOf(what)
+      let result = await attack(bytes)
+      // Another process may have had the processor just then.
+      if (result.delay > LONGEST_DELAY || result.wait > LONGEST_WAIT) result = await attack(bytes)
+      const { response, text, wait, delay } = result
+      figures.delay = Math.max(figures.delay, delay)
+      figures.wait = Math.max(figures.wait, wait)
+      if (what.then === 'report') expect(response.status, text.slice(0, 300)).toBe(200)
+      else {
+        expect(response.headers.get('content-type')).toMatch(/^application\/problem\+json/)
+        const problem = JSON.parse(text) as ProblemAnswer
+        expect([problem.status, problem.type]).toEqual([response.status, `/docs/problems/${what.then}`])
+        expect(response.status).toBeLessThan(500)
+        expect([TIME_LIMIT, DEFAULT_SETTINGS.heapLimit * BYTES_PER_MEGABYTE]).not.toContain(problem.limit)
+      }
+      expect(delay).toBeLessThan(LONGEST_DELAY)
+      expect(wait).toBeLessThan(LONGEST_WAIT)
+      expect((await fetch(`${base}/livez`)).status).toBe(200)
+    },
+    4 * TIME_LIMIT,
+  )
 })

@@ -12,7 +12,7 @@ export const heaps: Record<string, Attack> = {
     make: () =>
       page(
         repeat(
-          40_000,
+          24_000,
           (i) =>
             `<circle cx="${10 + ((i * 7919) % 20_011) / 2000}" cy="${10 + ((i * 104_729) % 20_021) / 2000}" r=".75"/>`,
         ),

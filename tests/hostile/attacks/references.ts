@@ -44,14 +44,14 @@ export const references: Record<string, Attack> = {
       page(
         `<defs>${repeat(8, (i) => `<pattern id="p${i}" width="1" height="1" patternUnits="userSpaceOnUse"><rect width="1" height="1" fill="url(#p${i + 1})"/></pattern>`)}<pattern id="p8" width=".001" height=".001" patternUnits="userSpaceOnUse"><circle r=".75"/></pattern></defs><rect width="200" height="100" fill="url(#p0)"/>${WORD}`,
       ),
-    then: 'report',
+    then: 'too-complex',
   },
   'a pattern of 10^12 tiles': {
     make: () =>
       page(
         `<pattern id="p" width="1e-4" height="1e-4" patternUnits="userSpaceOnUse"><circle r=".75"/></pattern><rect width="200" height="100" fill="url(#p)"/>${WORD}`,
       ),
-    then: 'report',
+    then: 'too-complex',
   },
   'markers on twenty thousand corners': {
     make: () =>
