@@ -92,7 +92,10 @@ export const CheckForm = z
 
 export const CheckQuery = z.strictObject({
   standards: z.string().optional().describe('Ids parted by commas. Only beside a bare drawing, like all parameters.'),
-  use: z.enum(USES).default(DEFAULT_USE).describe('What the sign is for.'),
+  use: z
+    .enum(USES)
+    .optional()
+    .describe(`What the sign is for; without it ${DEFAULT_USE} is assumed, and the report says so.`),
   scale: z.coerce.number().pipe(Scale).optional().describe('Millimetres per user unit.'),
   decisionRule: z.enum(['simple', 'guarded']).optional(),
   unitSystem: z.enum(['printed', 'both']).optional(),

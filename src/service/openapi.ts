@@ -65,6 +65,12 @@ export const documented = (operation: Operation) => ({
   },
 })
 
+/** What any operation may answer with, whatever it takes. */
+const ANY_OTHER: JsonObject = {
+  description: 'Any other problem: a method that the path does not have (405), a fault of the service (500).',
+  content: { [PROBLEM_MEDIA_TYPE]: { schema: { $ref: `#/components/schemas/${idOf(Problem)}` } } },
+}
+
 function describeOperation(entry: JsonObject, operation: Operation) {
   const { requests, answer, problems } = operation
   entry.security = []
@@ -72,6 +78,7 @@ function describeOperation(entry: JsonObject, operation: Operation) {
   entry.responses = {
     [answer.status]: { description: answer.description, content: content(answer.content, '') },
     ...problemResponses(problems),
+    default: ANY_OTHER,
   }
 }
 

@@ -12,6 +12,9 @@ const exampleOf = (type: ProblemType): string =>
 
 const isProblemType = (name: string): name is ProblemType => (PROBLEM_TYPES as string[]).includes(name)
 
+/** Text of the table as HTML: what stands between backticks is code, as in Markdown. */
+const prose = (text: string): string => escapeHtml(text).replace(/`([^`]*)`/gu, '<code>$1</code>')
+
 export function problemPageRoutes(app: FastifyInstance) {
   app.get('/docs/problems', { schema: { hide: true } }, async (_request, reply) => {
     const items = PROBLEM_TYPES.map((type) => {
@@ -28,7 +31,7 @@ export function problemPageRoutes(app: FastifyInstance) {
     return sendPage(
       reply,
       title,
-      `<p><code>${type}</code>, status ${status}</p>\n<dl>\n<dt>What it means</dt><dd>${escapeHtml(meaning)}</dd>\n<dt>What to do</dt><dd>${escapeHtml(remedy)}</dd>\n</dl>\n<h2>Example</h2>\n<pre><code>${escapeHtml(exampleOf(type))}</code></pre>\n<p><a href="/docs/problems">All problems</a></p>`,
+      `<p><code>${type}</code>, status ${status}</p>\n<dl>\n<dt>What it means</dt><dd>${prose(meaning)}</dd>\n<dt>What to do</dt><dd>${prose(remedy)}</dd>\n</dl>\n<h2>Example</h2>\n<pre><code>${escapeHtml(exampleOf(type))}</code></pre>\n<p><a href="/docs/problems">All problems</a></p>`,
     )
   })
 }

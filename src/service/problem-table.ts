@@ -90,7 +90,7 @@ export const PROBLEMS: Record<ProblemType, ProblemKind> = {
     title: 'The media type of the body is not read',
     meaning: 'The Content-Type header names a type that this address does not read, or the body is compressed.',
     remedy: 'Send application/json, image/svg+xml or multipart/form-data, without Content-Encoding.',
-    example: 'text/csv is not read here; application/json, image/svg+xml and multipart/form-data are.',
+    example: '“text/csv” is not read here; application/json, image/svg+xml and multipart/form-data are.',
   },
   'invalid-description': {
     status: 422,

@@ -3,6 +3,7 @@ import type { CheckInput } from '../check.js'
 import { Refusal } from '../refusal.js'
 import { hasContent, SignDescription } from '../sign/description.js'
 import { faultsOf } from '../sign/faults.js'
+import { findStandards } from '../standards/catalogue.js'
 import {
   CheckQuery,
   CheckRequest,
@@ -36,10 +37,19 @@ type Json = (text: string) => unknown
 /** @throws {Refusal} `invalid-description` with every error and where it is. */
 export function fromJson(body: unknown): CheckInput {
   const parsed = CheckRequest.safeParse(body)
-  if (!parsed.success) throw invalid(parsed.error, CheckRequestKeys, '')
+  if (!parsed.success) throw looksBare(body) ? bare() : invalid(parsed.error, CheckRequestKeys, '')
   const { sign, drawing, standards, options } = parsed.data
   return question(drawing === undefined ? undefined : drawingOfText(drawing), sign, standards, options)
 }
+
+/** A description on its own, where a request that holds one is asked for. */
+const looksBare = (body: unknown): boolean =>
+  typeof body === 'object' && body !== null && 'use' in body && !('sign' in body) && !('drawing' in body)
+
+const bare = (): Refusal =>
+  new Refusal('invalid-description', 'The body is a description on its own. Wrap it: {"sign": …}.', [
+    { detail: 'Give the description as the value of “sign”.', pointer: '/sign' },
+  ])
 
 /** Text has no encoding any more, so that a declared one must not be believed: a byte order mark outranks it. */
 function drawingOfText(text: string): Uint8Array {
@@ -89,9 +99,19 @@ function fromQuery(drawing: Buffer, query: Query, json: Json): CheckInput {
   if (!options.success) throw invalidQuery(options.error)
   const list = Standards.optional().safeParse(listOf(standards))
   if (!list.success) throw invalidQuery(list.error, 'standards')
-  const useAssumed = query.use === undefined
-  const input = question(drawing, undefined, list.data, options.data)
-  return { ...input, options: { ...input.options, ...(useAssumed && { useAssumed }) } }
+  knownInQuery(list.data)
+  return question(drawing, undefined, list.data, options.data)
+}
+
+/** @throws {ServiceProblem} `unknown-standard`, naming the parameter: there is no body that a pointer could point into. */
+function knownInQuery(standards: string[] | undefined) {
+  try {
+    if (standards) findStandards(standards)
+  } catch (error) {
+    if (!(error instanceof Refusal)) throw error
+    const faults = error.errors.map(({ detail }) => ({ detail, parameter: 'standards' }))
+    throw new ServiceProblem('unknown-standard', error.detail, faults)
+  }
 }
 
 const LISTS = ['standards', 'properNames']

@@ -20,7 +20,7 @@ const OPERATION: Operation = {
     description: 'The reading.',
     content: { 'application/json': { schema: ReadingAnswer } },
   },
-  problems: CHECK_PROBLEMS.filter((type) => type !== 'unknown-standard'),
+  problems: CHECK_PROBLEMS,
 }
 
 export function readingRoutes(app: FastifyInstance, parts: CheckParts) {

@@ -148,6 +148,16 @@ describe('query parameters', () => {
     expect([problem.type, problem.errors?.[0]?.parameter]).toEqual(['invalid-parameters', 'standards'])
   })
 
+  it('name a standard that is not known by the parameter, for there is no body to point into', async () => {
+    const asked = post().query({ standards: 'us-ada-1776' }).set('content-type', 'image/svg+xml').send(THEATER)
+    const problem = problemOf(await asked)
+    expect([problem.status, problem.type, problem.errors?.[0]?.parameter]).toEqual([
+      422,
+      'unknown-standard',
+      'standards',
+    ])
+  })
+
   it('with broken JSON are malformed', async () => {
     const problem = problemOf(await post().query({ part: '{' }).set('content-type', 'image/svg+xml').send(THEATER))
     expect(problem.type).toBe('malformed-json')
@@ -166,6 +176,15 @@ describe('standards', () => {
       ])
     },
   )
+})
+
+describe('a description on its own', () => {
+  it('is told to stand under “sign”', async () => {
+    const problem = problemOf(await post().send(POTTERY_ROOM))
+    expect([problem.status, problem.type]).toEqual([422, 'invalid-description'])
+    expect(problem.detail).toContain('{"sign": …}')
+    expect(problem.errors?.[0]?.pointer).toBe('/sign')
+  })
 })
 
 describe('bodies', () => {

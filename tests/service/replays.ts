@@ -101,6 +101,7 @@ export const REPLAYS: Replay[] = [
   ...ofSigns('createCheck', '/v1/checks'),
   replay('createCheck', 'unknown-standard', json('/v1/checks', { standards: ['none'], sign: POTTERY_ROOM })),
   ...ofSigns('createReading', '/v1/readings'),
+  replay('createReading', 'unknown-standard', drawing('/v1/readings', svg('', ''), { standards: 'none' })),
   replay('createTranslation', 'malformed-json', json('/v1/translations', '{')),
   replay('createTranslation', 'not-acceptable', (app) =>
     request(app.server).post('/v1/translations').set('accept', 'text/html').send({ text: 'a' }),
