@@ -1,8 +1,10 @@
+import { evidenceWords, instrumentsOf } from './evidence.js'
 import type { Finding } from './finding-schema.js'
 import { code, isolated, markup, NOTHING, type Content, type Html } from './html-tag.js'
 import type { Numbered } from './numbering.js'
 import { placeWords } from './place-words.js'
 import type { Report } from './schema.js'
+import { lowerFirst } from './sentences.js'
 import { FORCE_WORDS, STAGE_WORDS } from './words.js'
 
 /** The parts of the page that list findings: what is wrong, what is undecided, what passed. */
@@ -60,7 +62,7 @@ function failure(number: number, finding: Finding): Html {
       ${
         finding.measured
           ? markup`<dt>How it was got</dt>
-              <dd>${basis(finding.measured.basis)}: ${finding.measured.method}</dd>`
+              <dd>${isolated(evidenceWords(finding.measured, finding.quantity))}. ${finding.measured.method}</dd>`
           : NOTHING
       }
       <dt>What is asked</dt>
@@ -72,9 +74,6 @@ function failure(number: number, finding: Finding): Html {
     </dl>
   </article>`
 }
-
-const BASIS = { declared: 'Declared in the description', drawn: 'Taken from the drawing', measured: 'Measured' }
-const basis = (kind: keyof typeof BASIS): string => BASIS[kind]
 
 function where({ where, whereTotal }: Finding): Html {
   if (where.length === 0) return markup`The whole sign.`
@@ -105,7 +104,7 @@ export function undecidedSection(report: Report, undecided: readonly Numbered[])
           ${numberMark(number, true)} ${finding.clause}
           ${finding.title}${finding.force === 'shall' ? '' : ` (${FORCE_WORDS[finding.force]})`}
         </th>
-        <td>${isolated(finding.message)}</td>
+        <td>${isolated(finding.message)} ${evidence(finding)}</td>
         <td>${how.get(finding.requirement) ?? (finding.reason ? DECIDED_BY[finding.reason] : '')}</td>
         <td>${finding.limit.printed}</td>
         <td><span class="hidden">To be filled in</span><span class="blank"></span></td>
@@ -113,8 +112,20 @@ export function undecidedSection(report: Report, undecided: readonly Numbered[])
   )
   return markup`${table('Undecided, and what would decide it', ['Requirement', 'Why', 'How to decide it', 'Allowed', 'Found'], rows)}
     ${questions(report)}
+    ${instruments(report)}
     <p>Measured with: <span class="hidden">to be filled in</span><span class="blank"></span></p>
     <p>By, on: <span class="hidden">to be filled in</span><span class="blank"></span></p>`
+}
+
+/** Of what was measured: with what, how often and how surely. */
+const evidence = ({ measured, quantity }: Finding): Html =>
+  measured?.basis === 'measured' ? isolated(`${evidenceWords(measured, quantity)}.`) : NOTHING
+
+function instruments(report: Report): Html {
+  const named = instrumentsOf(report)
+  return named.length === 0
+    ? NOTHING
+    : markup`<p>Measured so far with: ${named.map((name, i) => markup`${i === 0 ? '' : ', '}${isolated(name)}`)}.</p>`
 }
 
 const UNIT_WORDS = { mm: 'millimetres', in: 'inches', ratio: 'ratio' }
@@ -139,22 +150,42 @@ function questions({ questions }: Report): Html {
 /** What passed and what does not apply, folded away. */
 export function restSection(report: Report): Html {
   const of = (verdict: Finding['verdict']) => report.findings.filter((f) => f.verdict === verdict)
-  return markup`${folded('Passed', 'pass', '✓', of('pass'))}${folded('Not applicable', 'not-applicable', '–', of('not-applicable'))}`
+  return markup`${passed(of('pass'))}${notApplicable(of('not-applicable'))}`
 }
 
-function folded(word: string, verdict: string, symbol: string, findings: Finding[]): Html {
+function passed(findings: Finding[]): Html {
   if (findings.length === 0) return NOTHING
   const rows = findings.map(
     (f) =>
       markup`<tr>
         <th scope="row">${f.clause} ${f.title}</th>
-        <td><span class="${verdict}">${symbol} ${word}</span></td>
-        <td>${STAGE_WORDS[f.stage]}</td>
         <td>${isolated(f.message)}</td>
+        <td>
+          ${STAGE_WORDS[f.stage]}${f.measured ? markup`: ${isolated(lowerFirst(evidenceWords(f.measured, f.quantity)))}` : ''}
+        </td>
       </tr>`,
   )
   return markup`<details>
-    <summary>${word}: ${findings.length}</summary>
-    ${table(word, ['Requirement', 'Verdict', 'Evidence', 'Finding'], rows)}
+    <summary><span class="pass">✓ Passed</span>: ${findings.length}</summary>
+    ${table('Passed', ['Requirement', 'Finding', 'Evidence'], rows)}
+  </details>`
+}
+
+/** What does not apply, each reason once. */
+function notApplicable(findings: Finding[]): Html {
+  if (findings.length === 0) return NOTHING
+  const byReason = new Map<string, string[]>()
+  for (const { message, clause, title } of findings)
+    byReason.set(message, [...(byReason.get(message) ?? []), `${clause} ${title}`])
+  const rows = [...byReason].map(
+    ([why, requirements]) =>
+      markup`<tr>
+        <th scope="row">${isolated(why)}</th>
+        <td>${requirements.join('; ')}</td>
+      </tr>`,
+  )
+  return markup`<details>
+    <summary><span class="not-applicable">– Not applicable</span>: ${findings.length}</summary>
+    ${table('Not applicable', ['Why', 'Requirements'], rows)}
   </details>`
 }
