@@ -13,7 +13,9 @@ footer{padding-bottom:3rem;color:var(--quiet)}
 h1{font-size:2rem;line-height:1.2;margin:.25rem 0 1rem;overflow-wrap:anywhere}
 h2{font-size:1.35rem;margin:2.75rem 0 .75rem;padding-bottom:.3rem;border-bottom:2px solid var(--rule)}
 h3{font-size:1.1rem;margin:0 0 .6rem}
-p,li,dd,td{overflow-wrap:anywhere}
+p,li,dd,td,th{overflow-wrap:anywhere}
+td,th{min-width:7rem}
+#rest td:nth-child(2){width:55%}#rest tr>:first-child{width:25%}
 a{color:var(--link)}
 a:focus-visible,summary:focus-visible,.scroll:focus-visible{outline:3px solid var(--link);outline-offset:2px}
 .skip{position:absolute;left:-100rem}
@@ -50,8 +52,13 @@ code{font-size:.9em}
 summary{cursor:pointer;font-weight:600;padding:.35rem 0}
 @media (max-width:40rem){dl{grid-template-columns:1fr}dt{margin-top:.4rem}}
 @media print{:root{color-scheme:light;--paper:#fff;--ink:#000;--quiet:#333;--rule:#888;--wash:#fff;--fail:#8c1812;--open:#163f75;--pass:#14532d;--link:#000}
-body{font-size:10pt}.skip{display:none}header,main,footer{max-width:none;padding:0}h2{break-after:avoid}details::details-content{content-visibility:visible;display:block}.scroll{overflow:visible}
+body{font-size:8.5pt;line-height:1.3}.skip{display:none}header,main,footer{max-width:none;padding:0}h1{font-size:15pt;margin:0}h2{font-size:11.5pt;margin:.7rem 0 .3rem;padding:0 0 .1rem;break-after:avoid}h3{font-size:10pt;margin:0 0 .2rem;break-after:avoid}
+p,ul{margin:.3rem 0}ul{padding-left:1.1rem}.verdict{font-size:10pt;padding:.3rem .7rem;margin:0 0 .4rem}.verdict strong{font-size:12pt}.finding{padding:.4rem .7rem;margin:0 0 .5rem}dl{gap:.1rem .7rem;grid-template-columns:7.5rem 1fr}
+#sources td:nth-child(2){width:50%}table{font-size:7.5pt;line-height:1.25;margin:0 0 .5rem}th,td{padding:.12rem .35rem;min-width:5.5rem}caption{display:none}#reading caption{display:table-caption;padding:.1rem 0}.blank{min-width:5rem}.cells{font-size:1.3rem}
+summary{list-style:none;padding:.2rem 0;break-after:avoid}summary::-webkit-details-marker{display:none}details::details-content{content-visibility:visible;display:block}.scroll{overflow:visible}
+figure{padding:0;break-inside:avoid}figure svg{max-height:90mm}figcaption{padding:.1rem .4rem}
 .number{print-color-adjust:exact;-webkit-print-color-adjust:exact}}
+@page{margin:12mm}
 `
 
 /** The source expression that a content security policy needs to allow exactly this style, without its quotes. */
