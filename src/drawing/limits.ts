@@ -17,7 +17,7 @@ export const LIMITS = {
   /** Elements inside one another after references are resolved. */
   renderedDepth: 512,
   /** References to other elements, as often as they are followed. */
-  references: 20_000,
+  references: 10_000,
   /** Elements that are visited to be painted, as often as references lead to them. */
   rendered: 100_000,
   /** Lines and curves of all painted shapes. */
