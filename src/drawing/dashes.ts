@@ -1,5 +1,5 @@
 import { flatten } from '../geometry/curve.js'
-import { determinant, type Matrix } from '../geometry/matrix.js'
+import type { Matrix } from '../geometry/matrix.js'
 import type { Contour } from '../geometry/outline.js'
 import type { Point } from '../geometry/point.js'
 import { parseLength, parseLengths, type LengthContext } from './length.js'
@@ -27,20 +27,18 @@ const DOT_SHARE = 0.05
 export const areDots = (dashes: readonly number[], { strokeLinecap, strokeWidth }: Style): boolean =>
   strokeLinecap === 'round' && dashes.every((length, i) => i % 2 === 1 || length <= DOT_SHARE * strokeWidth)
 
-interface Line {
-  points: Point[]
-  /** Of each edge, in the space of the stroke. */
-  lengths: number[]
-  length: number
-}
-
+/** A line with its dashes, none of them made yet. */
 export interface Dashing {
+  contours: readonly Contour[]
   dashes: readonly number[]
   offset: number
-  lines: Line[]
-  /** How many dashes there are, about; they are counted before they are made. */
+  /** From millimetres to the space in which lengths count, without the shift. */
+  measure: Measure
+  /** How many dashes there are, about. */
   count: number
 }
+
+type Measure = (x: number, y: number) => number
 
 /**
  * @param space from the space in which the stroke's lengths count to millimetres.
@@ -54,68 +52,89 @@ export function dashingOf(
   space: Matrix,
   pathLength: string | undefined,
 ): Dashing {
-  const lines = contours.map((contour) => lineOf(contour, space))
-  const whole = lines.reduce((sum, { length }) => sum + length, 0)
+  const measure = measureOf(space)
+  const ways = contours.map((contour) => wayAlong(contour, measure))
   const stated = pathLength === undefined ? undefined : parseNumber(pathLength)
-  const stretch = stated !== undefined && stated > 0 ? whole / stated : 1
+  const stretch = stated !== undefined && stated > 0 ? lengthOf(contours, measure) / stated : 1
   const stretched = dashes.map((length) => length * stretch)
   const period = stretched.reduce((sum, length) => sum + length, 0)
-  const perPeriod = dashes.length / 2
-  const count = lines.reduce((n, { length }) => n + (Math.ceil(length / period) + 1) * perPeriod, 0)
+  const count = ways.reduce((n, way) => n + (Math.ceil(way / period) + 1) * (dashes.length / 2), 0)
   const offset = (parseLength(style.strokeDashoffset, 'diagonal', lengths) ?? 0) * stretch
-  return { dashes: stretched, offset, lines, count: Math.min(count, Number.MAX_SAFE_INTEGER) }
+  return { contours, dashes: stretched, offset, measure, count: Math.min(count, Number.MAX_SAFE_INTEGER) }
 }
 
-function lineOf(contour: Contour, { a, b, c, d }: Matrix): Line {
-  const points = flatten(contour)
-  if (contour.closed) points.push(points[0])
-  const area = determinant({ a, b, c, d, e: 0, f: 0 })
-  const lengths = points.slice(1).map((to, i) => {
-    const [x, y] = [to.x - points[i].x, to.y - points[i].y]
-    return Math.hypot(d * x - c * y, a * y - b * x) / Math.abs(area)
-  })
-  return { points, lengths, length: lengths.reduce((sum, length) => sum + length, 0) }
+function measureOf({ a, b, c, d }: Matrix): Measure {
+  const area = Math.abs(a * d - b * c)
+  return (x, y) => Math.hypot(d * x - c * y, a * y - b * x) / area
+}
+
+/** The way along a contour's control points: no curve is longer. */
+function wayAlong({ start, segments, closed }: Contour, measure: Measure): number {
+  let way = 0
+  let at = start
+  const go = (to: Point) => {
+    way += measure(to.x - at.x, to.y - at.y)
+    at = to
+  }
+  for (const segment of segments) {
+    if (segment.kind === 'cubic') [segment.c1, segment.c2].forEach(go)
+    go(segment.to)
+  }
+  if (closed) go(start)
+  return way
+}
+
+function lengthOf(contours: readonly Contour[], measure: Measure): number {
+  let length = 0
+  for (const contour of contours)
+    eachEdge(contour, (from, to) => {
+      length += measure(to.x - from.x, to.y - from.y)
+    })
+  return length
+}
+
+/** Goes along a contour in straight steps, one curve at a time: long outlines are never held as a whole. */
+function eachEdge({ start, segments, closed }: Contour, step: (from: Point, to: Point) => void): void {
+  let at = start
+  for (const segment of segments) {
+    flatten({ start: at, segments: [segment], closed: false }).reduce((from, to) => {
+      step(from, to)
+      return to
+    })
+    at = segment.to
+  }
+  if (closed) step(at, start)
 }
 
 /** Each dash as a contour of its own, from where it starts to where it ends, in millimetres. */
-export const contoursOfDashes = ({ dashes, offset, lines }: Dashing): Contour[] =>
-  lines.flatMap((line) => dashed(line, dashes, offset))
+export const contoursOfDashes = (dashing: Dashing): Contour[] =>
+  dashing.contours.flatMap((contour) => dashed(contour, dashing))
 
-function dashed(line: Line, dashes: readonly number[], offset: number): Contour[] {
+function dashed(contour: Contour, { dashes, offset, measure }: Dashing): Contour[] {
   const contours: Contour[] = []
   const period = dashes.reduce((sum, length) => sum + length, 0)
-  const walk = new Walk(line)
-  // The pattern starts before the line does, by the offset.
-  for (let start = -(((offset % period) + period) % period); start < line.length; start += period) {
-    let at = start
-    dashes.forEach((length, i) => {
-      const end = Math.min(at + length, line.length)
-      if (i % 2 === 0 && end >= 0 && at < line.length) {
-        const from = walk.at(Math.max(at, 0))
-        contours.push({ start: from, segments: [{ kind: 'line', to: walk.at(end) }], closed: false })
-      }
-      at += length
-    })
+  // The list starts before the line does, by the offset: the first dash that reaches the line is looked for.
+  let next = -(((offset % period) + period) % period)
+  let index = 0
+  const skip = () => {
+    next += dashes[index] + dashes[index + 1]
+    index = (index + 2) % dashes.length
   }
-  return contours
-}
-
-/** Goes along a line, always forward. */
-class Walk {
-  private edge = 0
-  private passed = 0
-
-  constructor(private readonly line: Line) {}
-
-  at(length: number): Point {
-    const { points, lengths } = this.line
-    while (this.edge < lengths.length - 1 && length > this.passed + lengths[this.edge]) {
-      this.passed += lengths[this.edge]
-      this.edge++
+  while (next + dashes[index] < 0) skip()
+  let passed = 0
+  eachEdge(contour, (from, to) => {
+    const length = measure(to.x - from.x, to.y - from.y)
+    const at = (way: number): Point => {
+      const t = length > 0 ? Math.min(1, Math.max(0, (way - passed) / length)) : 0
+      return { x: from.x + t * (to.x - from.x), y: from.y + t * (to.y - from.y) }
     }
-    const [from, to] = [points[this.edge], points[this.edge + 1] ?? points[this.edge]]
-    const own = lengths[this.edge] ?? 0
-    const t = own > 0 ? Math.min(1, (length - this.passed) / own) : 0
-    return { x: from.x + t * (to.x - from.x), y: from.y + t * (to.y - from.y) }
-  }
+    for (; next < passed + length; skip())
+      contours.push({
+        start: at(next),
+        segments: [{ kind: 'line', to: at(next + dashes[index]) }],
+        closed: false,
+      })
+    passed += length
+  })
+  return contours
 }

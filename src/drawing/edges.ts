@@ -1,5 +1,5 @@
 import Flatbush from 'flatbush'
-import { boxOfPoints, type Box } from '../geometry/box.js'
+import type { Box } from '../geometry/box.js'
 import type { Polyline } from '../geometry/outline.js'
 import type { Point } from '../geometry/point.js'
 
@@ -8,10 +8,12 @@ import type { Point } from '../geometry/point.js'
 export interface Edge {
   from: Point
   to: Point
+  /** Which of the polylines it belongs to. */
+  of?: number
 }
 
 /** So few edges are looked through faster than they are filed. */
-const FEW = 32
+const FEW = 96
 
 export class Edges {
   readonly list: Edge[]
@@ -26,7 +28,7 @@ export class Edges {
     private readonly rule: 'nonzero' | 'evenodd',
     private readonly count: (edges: number) => void,
   ) {
-    const all = polylines.flatMap(edgesOf)
+    const all = polylines.length === 1 ? edgesOf(polylines[0], 0) : polylines.flatMap(edgesOf)
     this.list = polylines.length > 1 ? withoutInner(all, rule) : all
     if (this.list.length <= FEW) return
     this.index = new Flatbush(this.list.length)
@@ -43,14 +45,15 @@ export class Edges {
       this.count(found.length + 1)
       return found.map((i) => this.list[i])
     }
-    this.count(this.list.length)
-    return this.list.filter(
-      ({ from, to }) =>
-        Math.min(from.x, to.x) <= right &&
-        Math.max(from.x, to.x) >= x &&
-        Math.min(from.y, to.y) <= bottom &&
-        Math.max(from.y, to.y) >= y,
-    )
+    const found: Edge[] = []
+    for (const edge of this.list) {
+      const { from, to } = edge
+      if (from.x < x ? to.x < x : from.x > right && to.x > right) continue
+      if (from.y < y ? to.y < y : from.y > bottom && to.y > bottom) continue
+      found.push(edge)
+    }
+    this.count(found.length + 1)
+    return found
   }
 
   /** Whether a point lies inside, by the fill rule (SVG 1.1, 11.3): the edges that a ray to the right meets are counted. */
@@ -76,9 +79,9 @@ export class Edges {
 }
 
 /** A point that stands alone has none. */
-function edgesOf(polyline: Polyline): Edge[] {
+function edgesOf(polyline: Polyline, of: number): Edge[] {
   if (polyline.length < 2) return []
-  return polyline.map((from, i) => ({ from, to: polyline[(i + 1) % polyline.length] }))
+  return polyline.map((from, i) => ({ from, to: polyline[(i + 1) % polyline.length], of }))
 }
 
 /**
@@ -122,14 +125,19 @@ export function crossingAlong(first: Edge, second: Edge): number | undefined {
   return t >= 0 && t <= 1 && u >= 0 && u <= 1 ? t : undefined
 }
 
-/** Whether a closed polyline, whose box is given, comes as near to the edges as this anywhere. */
-export function comesWithin(polyline: Polyline, box: Box, edges: Edges, distance: number): boolean {
-  if (edges.near(grown(box, distance)).length === 0) return false
-  return edgesOf(polyline).some((edge) => {
-    const own = boxOfPoints([edge.from, edge.to])
-    return own !== undefined && edges.near(grown(own, distance)).some((other) => areWithin(edge, other, distance))
+/** Those of the edges in a box that come as near to any of the others as this. */
+export const edgesWithin = (edges: Edges, box: Box, others: Edges, distance: number): Edge[] =>
+  edges.near(grown(box, distance)).filter((edge) => {
+    const own = grown(boxOfEdge(edge), distance)
+    return others.near(own).some((other) => areWithin(edge, other, distance))
   })
-}
+
+const boxOfEdge = ({ from, to }: Edge): Box => ({
+  x: Math.min(from.x, to.x),
+  y: Math.min(from.y, to.y),
+  width: Math.abs(to.x - from.x),
+  height: Math.abs(to.y - from.y),
+})
 
 /** Two edges that do not cross are nearest to each other at an end of one of them. */
 const areWithin = (a: Edge, b: Edge, distance: number): boolean =>

@@ -1,5 +1,6 @@
 import type { Declared } from './cascade.js'
 import { clipsOf } from './clip.js'
+import type { Clip } from './clipping.js'
 import { Barrier } from './collector.js'
 import type { Element } from './document.js'
 import { clipsOfMask } from './mask.js'
@@ -32,11 +33,17 @@ export function applyEffects(scene: Scene, element: Element, declared: Declared,
   const clipPath = valueOf('clip-path')
   const clips = clipPath === undefined ? [] : clipsOf(scene, element, clipPath, here)
   if (clips === 'unresolved') put('It is clipped in a way that is not worked out.')
-  else if (clips.length > 0) here.clips = [...here.clips, ...clips]
+  else here.clips = joined(here.clips, clips)
   const mask = valueOf('mask') ?? valueOf('mask-image')
   const masks = mask === undefined ? [] : clipsOfMask(scene, element, mask, here)
   if (masks === 'unresolved') put('It is drawn through a mask that is not worked out.')
-  else if (masks.length > 0) here.clips = [...here.clips, ...masks]
+  else here.clips = joined(here.clips, masks)
+}
+
+/** A clip that holds already need not hold twice. */
+function joined(outer: readonly Clip[], inner: readonly Clip[]): readonly Clip[] {
+  const added = inner.filter((clip) => !outer.includes(clip))
+  return added.length === 0 ? outer : [...outer, ...added]
 }
 
 /** Enters what barriers held back inside an element when the walk leaves it for its parent. */

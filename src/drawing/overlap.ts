@@ -1,6 +1,6 @@
-import { boxesOverlap, boxOfPoints, type Box } from '../geometry/box.js'
+import { boxesOverlap, type Box } from '../geometry/box.js'
 import type { Contour, Polyline } from '../geometry/outline.js'
-import { comesWithin, type Edge } from './edges.js'
+import { edgesWithin, type Edge } from './edges.js'
 import { grown } from './edges.js'
 import { EDGE, type Region } from './region.js'
 
@@ -51,14 +51,17 @@ const contourOf = ({ contour }: Candidate): Contour => contour
 
 /** The contours of `region` near the other area: those that meet its outline, and those of the rest that lie in it. */
 function sorted(region: Region, { edges, box }: Region): { met: Candidate[]; inside: Candidate[] } {
+  const meeting = new Set(edgesWithin(region.edges, box, edges, EDGE).map(({ of }) => of))
+  const reach = grown(box, EDGE)
   const met: Candidate[] = []
   const inside: Candidate[] = []
+  region.count?.(region.contours.length)
   region.contours.forEach((contour, i) => {
+    const own = region.boxes[i]
+    if (!own || !boxesOverlap(reach, grown(own, EDGE))) return
     const polyline = region.polylines[i]
-    const own = boxOfPoints(polyline)
-    if (!own || !boxesOverlap(grown(box, EDGE), grown(own, EDGE))) return
     const candidate = { contour, polyline, box: own }
-    if (comesWithin(polyline, own, edges, EDGE)) met.push(candidate)
+    if (meeting.has(i)) met.push(candidate)
     else if (edges.contains(polyline[0])) inside.push(candidate)
   })
   return { met, inside }

@@ -1,5 +1,4 @@
 import { meanScale, type Matrix } from '../geometry/matrix.js'
-import { parseColour } from './colour.js'
 import { dashesOf } from './dashes.js'
 import type { Element } from './document.js'
 import type { Paint, Stroke } from './drawing.js'
@@ -60,13 +59,13 @@ function resolve(scene: Scene, written: string, style: Style, opacity: number): 
   const context = /^context-(fill|stroke)$/.exec(text)
   if (context) return ofContext(scene, written, style, opacity, context[1] === 'fill' ? 'fill' : 'stroke')
   const reference = parseReference(text)
-  if (!reference) return solid(text, written, style, opacity)
+  if (!reference) return solid(scene, text, written, style, opacity)
   const { target, rest } = reference
   const server = scene.find(target)
   if (server && GRADIENTS.test(server.name)) return gradient(scene, server, written, opacity)
   if (server && /^(pattern|hatch)$/.test(server.name)) return { ...unresolved(written, opacity), pattern: server }
   if (server && /^(meshgradient|solidColor)$/.test(server.name)) return unresolved(written, opacity)
-  if (rest !== '') return solid(rest, written, style, opacity)
+  if (rest !== '') return solid(scene, rest, written, style, opacity)
   // A reference into another file may lead to anything; one that leads nowhere in this file paints nothing (SVG 2, 13.2).
   return target.startsWith('#') ? undefined : unresolved(written, opacity)
 }
@@ -75,9 +74,9 @@ const unresolved = (written: string, opacity: number): Painted<Paint> => ({
   paint: { opacity, written: written.slice(0, WRITTEN_LENGTH) },
 })
 
-function solid(text: string, written: string, style: Style, opacity: number): Painted<Paint> | undefined {
+function solid(scene: Scene, text: string, written: string, style: Style, opacity: number): Painted<Paint> | undefined {
   if (/^none$/i.test(text)) return undefined
-  const colour = parseColour(/^currentcolor$/i.test(text) ? style.color : text)
+  const colour = scene.colour(/^currentcolor$/i.test(text) ? style.color : text)
   const left = opacity * (colour?.alpha ?? 1)
   if (!(left > 0)) return undefined
   return { paint: { rgb: colour?.rgb, opacity: left, written: written.slice(0, WRITTEN_LENGTH) } }

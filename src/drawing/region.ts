@@ -4,7 +4,7 @@ import { apply, type Matrix } from '../geometry/matrix.js'
 import type { Contour, Polyline } from '../geometry/outline.js'
 import type { Point } from '../geometry/point.js'
 import type { Shape, Source } from './drawing.js'
-import { comesWithin, crossingAlong, Edges, type Edge } from './edges.js'
+import { edgesWithin, crossingAlong, Edges, type Edge } from './edges.js'
 
 /** Areas that contours bound, in millimetres, and how two of them lie to each other. */
 
@@ -21,6 +21,7 @@ export class Region {
   /** Told how many edges are looked at. */
   count?: (edges: number) => void
   private flat: Polyline[] | undefined
+  private contourBoxes: (Box | undefined)[] | undefined
   private filed: Edges | undefined
   private box4: boolean | undefined
 
@@ -44,6 +45,12 @@ export class Region {
   get polylines(): Polyline[] {
     this.flat ??= this.contours.map((contour) => flatten(contour, FLATTENING))
     return this.flat
+  }
+
+  /** Round each contour, as it is flattened. */
+  get boxes(): (Box | undefined)[] {
+    this.contourBoxes ??= this.polylines.map(boxOfPoints)
+    return this.contourBoxes
   }
 
   get edges(): Edges {
@@ -73,7 +80,11 @@ function isRectangle({ contours, box }: Region): boolean {
   const end = corners[corners.length - 1]
   if (corners.length === 5 && near(end.x, corners[0].x) && near(end.y, corners[0].y)) corners.pop()
   if (corners.length !== 4) return false
-  return cornersOf(box).every((c) => corners.some((p) => near(p.x, c.x) && near(p.y, c.y)))
+  const squared = corners.every((p, i) => {
+    const next = corners[(i + 1) % corners.length]
+    return near(p.x, next.x) !== near(p.y, next.y)
+  })
+  return squared && cornersOf(box).every((c) => corners.some((p) => near(p.x, c.x) && near(p.y, c.y)))
 }
 
 /** The box in millimetres round a rectangle in user units. */
@@ -88,12 +99,8 @@ export function frameRegion(frame: Box, matrix: Matrix): Region {
 }
 
 /** Whether the outlines of two areas are nowhere as near to each other as this. */
-export function keepApart(a: Region, b: Region, distance: number): boolean {
-  return a.polylines.every((polyline) => {
-    const box = boxOfPoints(polyline)
-    return box === undefined || !comesWithin(polyline, box, b.edges, distance)
-  })
-}
+export const keepApart = (a: Region, b: Region, distance: number): boolean =>
+  edgesWithin(a.edges, b.box, b.edges, distance).length === 0
 
 /** Whether all of `inner` lies in `outer`; edges may be `EDGE` beyond each other. */
 export function isWithin(inner: Region, outer: Region): boolean {
@@ -133,8 +140,8 @@ const along = ({ from, to }: Edge, t: number): Point => ({
 })
 
 /** A point well inside a region at half the height of one of its contours; undefined when there is none. */
-function pointInside({ contours, edges, polylines }: Region, contour: number): Point | undefined {
-  const box = contours.length === 1 ? boxOfPoints(polylines[0]) : boxOfContours([contours[contour]])
+function pointInside({ edges, boxes }: Region, contour: number): Point | undefined {
+  const box = boxes[contour]
   if (!box || box.height === 0) return undefined
   const y = box.y + box.height / 2
   const row: Edge = { from: { x: box.x - 1, y }, to: { x: box.x + box.width + 1, y } }

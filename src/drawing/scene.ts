@@ -2,6 +2,7 @@ import type { Matrix } from '../geometry/matrix.js'
 import type { Cascade } from './cascade.js'
 import type { Clip } from './clipping.js'
 import { sourceOf, type Barrier, type Collector } from './collector.js'
+import { parseColour, type Colour } from './colour.js'
 import type { Element, SvgDocument } from './document.js'
 import type { Labels, Source } from './drawing.js'
 import type { LengthContext } from './length.js'
@@ -24,6 +25,8 @@ export class Scene {
   }
   /** Styles of elements that are painted by reference, by their place in the file. */
   readonly stylesInPlace = new Map<Element, Style>()
+  /** Colours by how they are written. */
+  private readonly coloursRead = new Map<string, Colour | undefined>()
   /** The colours of gradients; undefined for those that are not understood. */
   readonly stopsRead = new Map<Element, [number, number, number, number][] | undefined>()
   /** The last clip that was made of an element, and where. */
@@ -42,6 +45,12 @@ export class Scene {
   /** The element that a reference like `#dot` leads to, in this file only. */
   readonly find = (reference: string): Element | undefined =>
     reference.startsWith('#') ? this.document.byId.get(decoded(reference.slice(1))) : undefined
+
+  /** A colour as it is written; undefined when it is not understood. */
+  colour(written: string): Colour | undefined {
+    if (!this.coloursRead.has(written)) this.coloursRead.set(written, parseColour(written))
+    return this.coloursRead.get(written)
+  }
 
   /** Counts towards a limit. @throws {Refusal} `too-complex` */
   spend(what: keyof Scene['spent'], count: number, element: Element): void {
