@@ -9,6 +9,7 @@ import { LYING, lyingOf } from './lie.js'
 import type { Gap, Observation } from './measurement.js'
 import { cellsOf, TOO_MANY, type Pair } from './pairing.js'
 import type { Found, Quantities, Subject } from './quantity.js'
+import { readAs, wrongCells } from './wrong-cells.js'
 
 /**
  * What the braille says. Datum: the cells, compared exactly with the forward translation of the raised text in either grade (capital signs
@@ -110,14 +111,21 @@ function wordingOf(p: Pair, raised: Lettering[]): Found {
   if (p.grades.length > 0 && doubtful)
     return { observations: [], gaps: [{ reason: 'needs-judgement', why: LYING[lying], places: placesOf(p) }] }
   const wrongWay = doubtful ? undefined : lying
-  const remark = `The cells are ${p.cells}; the raised text “${p.print}” is ${p.expected} in contracted braille.`
+  const blocks = p.blocks.map(({ block }) => block)
+  const wrong = p.grades.length > 0 ? undefined : wrongCells(blocks, p.cells, [p.expected, p.uncontracted])
+  const remark = [
+    `The cells are ${p.cells}${wrong ? readAs(blocks) : ''}; the raised text “${p.print}” is ${p.expected} in contracted braille.`,
+    wrong?.text ?? '',
+  ]
+    .join(' ')
+    .trim()
   const observation: Observation = {
     value: p.grades.length > 0 && !wrongWay,
     basis: basisOf(
       ...p.blocks.map(({ block }) => ({ basis: basisOfBlock(block) })),
       ...p.lettering.flatMap(({ text }) => (isKnown(text) ? [text] : [])),
     ),
-    places: placesOf(p),
+    places: [...(wrong?.places ?? []), ...placesOf(p)],
     context: {
       cells: p.cells,
       print: p.print,
@@ -146,13 +154,22 @@ function contracted(subject: Subject): Found {
       }
     const value = grades.includes('ueb-contracted')
     const expected = paired && { expected: paired.expected }
+    const wrong =
+      paired && !value
+        ? wrongCells(
+            paired.blocks.map((b) => b.block),
+            paired.cells,
+            [paired.expected],
+          )
+        : undefined
     return {
       observations: [
         {
           value,
           basis: basisOfBlock(block),
-          places: [block.place],
+          places: [...(wrong?.places ?? []), block.place],
           context: { cells, ...expected, grades: grades.join(' and ') },
+          ...(wrong && { remark: `The cells are ${cells}${readAs([block])}. ${wrong.text}` }),
         },
       ],
       gaps: [],

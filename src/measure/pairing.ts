@@ -20,6 +20,8 @@ export interface Pair {
   print: string
   /** What the text is in contracted braille. */
   expected: string
+  /** What it is in uncontracted braille. */
+  uncontracted: string
 }
 
 interface Numbered {
@@ -63,6 +65,7 @@ export function pair(sign: Sign, translator: Translator): Exclude<Pairs, Transla
   if (lettering.length === 0 || blocks.length === 0) return undefined
   if (lettering.some(({ text }) => !isKnown(text)) || blocks.some(({ block }) => cellsOf(block) === undefined))
     return undefined
+  if (lettering.length === 1 && blocks.length === 1) return [compare(blocks, lettering, translator)]
   const frame = frameOf(sign)
   const texts = readingOrders(lettering, frame, ({ characterHeight: h }) => (isKnown(h) ? h.value : 0))
   const cells = readingOrders(blocks, frame, ({ block: { dotSpacing: d } }) =>
@@ -81,7 +84,8 @@ function compare(blocks: Numbered[], lettering: Lettering[], translator: Transla
   const cells = blocks.map(({ block }) => cellsOf(block)).join(BLANK)
   const print = lettering.map(printOf).join(' ')
   const { grades, expected } = compareCells(cells, print, translator)
-  return { blocks, lettering, grades, cells, print, expected: expected['ueb-contracted'] }
+  const { 'ueb-contracted': contracted, 'ueb-uncontracted': uncontracted } = expected
+  return { blocks, lettering, grades, cells, print, expected: contracted, uncontracted }
 }
 
 const printOf = ({ text }: Lettering): string => (isKnown(text) ? text.value : '')
