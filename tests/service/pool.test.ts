@@ -60,7 +60,7 @@ describe('a thread', () => {
   })
 
   it('sees nothing of the environment', async () => {
-    expect(JSON.parse((await open().run(task('look'))).body)).toEqual({ environment: [], thread: 'look' })
+    expect(JSON.parse(String((await open().run(task('look'))).body))).toEqual({ environment: [], thread: 'look' })
   })
 })
 
