@@ -85,8 +85,13 @@ function chooseFor(
     }
   const fewest = options.named || (!('undecided' in choice) && isExpected(choice)) ? FEWEST_EXPECTED : FEWEST_DOTS
   if (group.dots.length < fewest) return 'stray'
-  return 'undecided' in choice ? { unread: choice.undecided } : choice
+  if ('undecided' in choice) return { unread: choice.undecided }
+  const cells = choice.lines.map((line) => line.reading.cells.length)
+  const alone = cells.length === 1 && cells[0] === 1
+  return alone && !options.named && !isExpected(choice) ? { unread: ONE_CELL } : choice
 }
+
+const ONE_CELL = 'a single cell of dots, which no text says: it may be braille or an ornament'
 
 /** The way round of the block that is read with most certainty: the other blocks of a drawing most likely run alike. */
 function surestDirection(choices: ReturnType<typeof chooseFor>[]): Surroundings['neighbours'] {

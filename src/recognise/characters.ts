@@ -1,6 +1,13 @@
 import { unionOfBoxes } from '../geometry/box.js'
 import type { Contour } from '../geometry/outline.js'
-import type { Assumption, BrailleBlock, Lettering, LetteringPart, Unread } from '../sign/sign.js'
+import {
+  isKnown,
+  type Assumption,
+  type BrailleBlock,
+  type Lettering,
+  type LetteringPart,
+  type Unread,
+} from '../sign/sign.js'
 import { paintedPieces, withColours, withDoubtfulColours } from './colouring.js'
 import type { Cloud, Surface } from './colours.js'
 import { couldBeCharacters, letteringOfOutlines, withoutPaintedCounters } from './lettering.js'
@@ -25,6 +32,8 @@ export interface Surrounding {
   surfaces: readonly Surface[]
   clouds: readonly Cloud[]
   braille: readonly BrailleBlock[]
+  /** There are dots that may be braille, though they could not be read. */
+  mayHoldBraille: boolean
   /** Round contours that may be the points of characters, or something else that is told elsewhere. */
   specks: ReadonlySet<Contour>
 }
@@ -53,7 +62,8 @@ export function setsOfPieces(pieces: readonly Piece[], first: number, around: Su
     const own = all.slice(0, MOST_OUTLINES)
     if (all.length > MOST_OUTLINES) sets.unread.push(passedOver(all))
     const found = readOutlines(own, expected, (line) => part !== undefined || isMostlyRecognised(line))
-    const isLettering = (set: OutlinedSet) => part !== undefined || couldOnlyBeLettering(set, around.braille.length > 0)
+    const isLettering = (set: OutlinedSet) =>
+      part !== undefined || couldOnlyBeLettering(set, around.braille.length > 0 || around.mayHoldBraille)
     const read = found.sets.filter(isLettering)
     const refused = found.sets.filter((s) => !read.includes(s)).flatMap((s) => s.pieces)
     const others = [...found.others, ...refused].filter((p) => !around.specks.has(p.contour))
@@ -96,6 +106,7 @@ const isMostlyRecognised = ({ read: { characters } }: OutlinedLine): boolean =>
 /** Whether outlines that nobody named are characters beyond doubt: some could be nothing else. */
 function couldOnlyBeLettering({ lines }: OutlinedSet, withBraille: boolean): boolean {
   const characters = lines.flatMap(({ read }) => read.characters)
+  if (!withBraille && !lines.every(({ read }) => isKnown(read.text))) return false
   const telling = characters.some(({ readings }) => readings.length === 1 && !PLAIN.includes(readings[0]))
   if (!telling) return false
   return withBraille || (characters.length > 1 && lines.some(({ read }) => read.capital >= LEAST_HEIGHT))

@@ -100,6 +100,7 @@ function readSheet(
     surfaces,
     clouds,
     braille: first.blocks,
+    mayHoldBraille: first.unread.length > 0,
     specks: new Set(first.specks.map(contourOf)),
   })
   const braille = agreeing(first, outlined.lettering, () =>

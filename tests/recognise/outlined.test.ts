@@ -187,3 +187,29 @@ describe('strokes round the fills', () => {
     expect(own.assumptions.map((a) => a.about)).not.toContain('stroke')
   })
 })
+
+describe('outlined letters and braille that geometry alone leaves open', () => {
+  const alone = cellsAt('⠛', 60, 110, WHITE)
+  it('are settled by what the letters say: a single cell, which may be an ornament', () => {
+    const bare = read([panel, ...alone])
+    expect(bare.braille).toEqual([])
+    expect(bare.unread).toMatchObject([{ couldBe: ['braille'] }])
+    const level = read([panel, ...letters({ text: 'G', x: 60, y: 60, height: 30 }, WHITE), ...alone])
+    expect(level.braille).toEqual([])
+    const named = letters(
+      { text: 'G', x: 60, y: 60, height: 30 },
+      { ...WHITE, labels: { names: [], dataPart: 'both' } },
+    )
+    const told = read([panel, ...named, ...alone])
+    expect(told.lettering.map((l) => value(l.text))).toEqual(['G'])
+    expect(told.braille.flatMap((b) => b.lines.map((l) => value(l.cells)))).toEqual(['⠛'])
+    expect(told.unread).toEqual([])
+  })
+  it('leave a cell that they do not say', () => {
+    const named = letters(
+      { text: 'K', x: 60, y: 60, height: 30 },
+      { ...WHITE, labels: { names: [], dataPart: 'both' } },
+    )
+    expect(read([panel, ...named, ...alone]).braille).toEqual([])
+  })
+})
