@@ -2,6 +2,7 @@ import type { Judgement, Reason } from '../judge/finding.js'
 import { missing } from '../sign/sign.js'
 import { write, type Ends, type Written } from './numbers.js'
 import { decidingEnds, isMethod, worstValue } from './observed.js'
+import { notMet } from './not-met.js'
 import { choices, lowerFirst, sentence } from './sentences.js'
 import { kindWords, notationFor, wordsFor } from './quantities.js'
 
@@ -79,7 +80,7 @@ function kind(judgement: Judgement): string {
 
 function yes(judgement: Judgement): string {
   return judgement.verdict === 'fail'
-    ? `Not met: ${sentence(judgement.requirement.text)}`
+    ? (notMet(judgement) ?? `Not met: ${sentence(judgement.requirement.text)}`)
     : `Met: ${sentence(judgement.requirement.text)}`
 }
 
@@ -114,7 +115,7 @@ const LEADS: Record<Reason, string> = {
   'missing-fact': 'Not decided:',
   'within-uncertainty': 'Not decided: the value lies within its uncertainty of the limit.',
   'needs-judgement': 'Not decided; a person must judge it:',
-  unreadable: 'Not decided; something could not be read:',
+  unreadable: 'Not decided; a part of the sign could not be read:',
   'limit-reached': 'Not decided; a limit of this service was reached:',
 }
 

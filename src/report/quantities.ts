@@ -49,6 +49,8 @@ const WORDS: Record<string, QuantityWords> = {
   'installation.headroom': { name: 'height of the lower edge of the sign above the floor' },
   'visual.heightAboveFloor': { name: 'height of the characters above the floor' },
   'pictogram.fieldHeight': { name: 'height of the pictogram field' },
+  'pictogram.fieldClear': { name: 'place of the pictogram field' },
+  'pictogram.descriptor': { name: 'place of the text below the pictogram field' },
   'pictogram.finish': { name: 'finish of the pictogram and its field' },
   'symbol.finish': { name: 'finish of the symbol and its background' },
 }
@@ -59,7 +61,9 @@ const found = new Map<string, QuantityWords>()
 
 /** The words for a quantity of a table; one that is not listed is named after itself. */
 export function wordsFor(quantity: string): QuantityWords {
-  const words = found.get(quantity) ?? findWords(quantity)
+  const before = found.get(quantity)
+  if (before) return before
+  const words = findWords(quantity)
   found.set(quantity, words)
   return words
 }

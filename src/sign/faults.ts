@@ -63,6 +63,7 @@ const isAbsent = (issue: Issue): boolean => issue.message.endsWith('received und
 const said = (message: string): string =>
   message
     .replace(/\.$/u, '')
+    .replace(/^Invalid input: expected number, received NaN$/u, 'is not a number')
     .replace(/^Invalid input: expected/u, 'is wrong: expected')
     .replace(
       /^Invalid option: expected one of.*/u,

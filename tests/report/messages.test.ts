@@ -41,6 +41,44 @@ describe('messages', () => {
     expect(both).toContain('7.60 mm')
   })
 
+  it('says what is so where a yes was asked for, and not what was asked for', () => {
+    const yes = { kind: 'yes' as const, unit: 'truth' as const, printed: '', clause: '703.2' }
+    const failed = (quantity: string, context = {}) =>
+      messageFor(
+        judgement({
+          requirement: requirement('us-ada-2010/703.2/wording', {
+            quantity,
+            text: 'The braille says the raised text.',
+          }),
+          limit: yes,
+          decisive: [observation(false, { context })],
+          margin: null,
+        }),
+      )
+    expect(failed('braille.wording')).toBe('The braille does not say the raised text.')
+    expect(failed('braille.contracted')).toBe('The braille is not contracted (grade 2).')
+    expect(failed('braille.wording', { lying: 'mirrored' })).toMatch(/says the raised text, but does not lie/)
+    expect(failed('braille.unheardOf')).toBe('Not met: The braille says the raised text.')
+  })
+
+  it('names what is not given where the quantity is a yes or no', () => {
+    const of = (quantity: string) =>
+      messageFor(
+        judgement({
+          requirement: requirement('us-ada-2010/703.6.1/field-clear', { quantity }),
+          verdict: 'undetermined',
+          reason: 'missing-fact',
+          decisive: [],
+          measurement: undefined,
+          gaps: [gap(missing().why)],
+        }),
+      )
+    expect(of('pictogram.fieldClear')).toBe('Not decided: the place of the pictogram field is not given.')
+    expect(of('pictogram.descriptor')).toBe(
+      'Not decided: the place of the text below the pictogram field is not given.',
+    )
+  })
+
   it('gives the reason of everything undetermined', () => {
     const open = (reason: 'missing-fact' | 'needs-judgement' | 'unreadable' | 'limit-reached', why: string) =>
       messageFor(judgement({ verdict: 'undetermined', reason, decisive: [], measurement: undefined, gaps: [gap(why)] }))
