@@ -56,12 +56,12 @@ export const TranslationRequest = z
       .optional()
       .meta({
         description:
-          'Standards whose capitals rule and braille spacing apply. Absent: the capitals of the text, spacing of us-ada-2010.',
+          'Standards whose capitals rule and braille spacing apply; absent: us-ada-2010, as for checks. `properNames` keep their capitals.',
         examples: [['us-ada-2010']],
       }),
   })
   .refine(({ text, cells }) => (text === undefined) !== (cells === undefined), {
-    message: 'Give exactly one of text and cells.',
+    message: 'or “cells” must be given, and not both',
     path: ['text'],
   })
   .meta({ id: 'TranslationRequest', description: 'A text to put into braille, or braille to read back.' })

@@ -16,7 +16,7 @@ const EXAMPLE: TranslationRequest = { text: 'pottery 117', code: 'ueb-contracted
 
 export function translationRoutes(app: FastifyInstance, translator: Translator) {
   const translate = (request: TranslationRequest): Translation => {
-    const asked = findStandards(request.standards ?? [])
+    const asked = findStandards(request.standards ?? DEFAULT_STANDARDS)
     const [standard] = findStandards(DEFAULT_STANDARDS)
     if (!standard) throw new Error('The default standard is not in the catalogue.')
     return translateText(request, translator, settingFor(asked, standard))

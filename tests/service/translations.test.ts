@@ -40,6 +40,19 @@ describe('a translation', () => {
     expect((response.body as ProblemAnswer).type).toBe(`/docs/problems/${type}`)
   })
 
+  it('says in one sentence that a text or cells must be given', async () => {
+    const { errors } = (await post({ text: 'a', cells: '⠁' })).body as ProblemAnswer
+    expect(errors?.[0]?.detail).toBe('“text” or “cells” must be given, and not both.')
+  })
+
+  // The contract: checks take us-ada-2010 where no standard is named, whose 703.3.1 lets only names and the like have capital signs.
+  it('follows the capitals rule that a check would, when no standard is named', async () => {
+    const cellsOf = async (body: object) => Translation.parse((await post(body).expect(200)).body).cells
+    expect(await cellsOf({ text: 'THEATER' })).toBe(await cellsOf({ text: 'theater' }))
+    expect(await cellsOf({ text: 'THEATER' })).not.toContain('⠠')
+    expect(await cellsOf({ text: 'Orchid House', properNames: ['Orchid House'] })).toMatch(/^⠠/)
+  })
+
   it('takes no drawing and no form', async () => {
     const path = request(app.server).post('/v1/translations')
     await path.type('image/svg+xml').send(THEATER).expect(415)
