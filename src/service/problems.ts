@@ -21,7 +21,7 @@ export const Problem = z
         z.strictObject({
           detail: z.string(),
           pointer: z.string().optional().describe('JSON Pointer into the body.'),
-          parameter: z.string().optional().describe('Name of the query parameter.'),
+          parameter: z.string().optional().describe('Name of the query parameter or of the part of the form.'),
           line: z.int().positive().optional(),
           column: z.int().positive().optional(),
         }),

@@ -70,13 +70,10 @@ async function fromForm(form: Map<string, Buffer>, json: Json): Promise<CheckInp
       { detail: 'Give a part “drawing”, or a part “sign” with lettering, braille or pictograms.', pointer: '/sign' },
     ])
   const written = textOf('standards')?.trim()
-  const standards = written?.startsWith('[') ? json(written) : listOf(written)
-  return question(
-    drawing,
-    sign,
-    parse(Standards.optional(), standards, '/standards'),
-    parse(Options.optional(), jsonOf('options'), '/options'),
-  )
+  const listed = written?.startsWith('[') ? json(written) : listOf(written)
+  const standards = parse(Standards.optional(), listed, '/standards')
+  knownByName(standards)
+  return question(drawing, sign, standards, parse(Options.optional(), jsonOf('options'), '/options'))
 }
 
 function fromQuery(drawing: Buffer, query: Query, json: Json): CheckInput {
@@ -99,12 +96,12 @@ function fromQuery(drawing: Buffer, query: Query, json: Json): CheckInput {
   if (!options.success) throw invalidQuery(options.error)
   const list = Standards.optional().safeParse(listOf(standards))
   if (!list.success) throw invalidQuery(list.error, 'standards')
-  knownInQuery(list.data)
+  knownByName(list.data)
   return question(drawing, undefined, list.data, options.data)
 }
 
-/** @throws {ServiceProblem} `unknown-standard`, naming the parameter: there is no body that a pointer could point into. */
-function knownInQuery(standards: string[] | undefined) {
+/** @throws {ServiceProblem} `unknown-standard`, naming the parameter or part: there is no body that a pointer could point into. */
+function knownByName(standards: string[] | undefined) {
   try {
     if (standards) findStandards(standards)
   } catch (error) {

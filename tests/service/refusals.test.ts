@@ -143,6 +143,11 @@ describe('query parameters', () => {
     expect(await errorsOf(query)).toEqual(parameters)
   })
 
+  it('say in plain words that a number is none', async () => {
+    const asked = post().query({ scale: 'big' }).set('content-type', 'image/svg+xml').send(THEATER)
+    expect(problemOf(await asked).errors?.[0]?.detail).toBe('“scale” is not a number.')
+  })
+
   it('belong to a bare drawing only', async () => {
     const problem = problemOf(await post().query({ standards: 'us-ada-2010' }).send({ sign: POTTERY_ROOM }))
     expect([problem.type, problem.errors?.[0]?.parameter]).toEqual(['invalid-parameters', 'standards'])
@@ -151,6 +156,15 @@ describe('query parameters', () => {
   it('name a standard that is not known by the parameter, for there is no body to point into', async () => {
     const asked = post().query({ standards: 'us-ada-1776' }).set('content-type', 'image/svg+xml').send(THEATER)
     const problem = problemOf(await asked)
+    expect([problem.status, problem.type, problem.errors?.[0]?.parameter]).toEqual([
+      422,
+      'unknown-standard',
+      'standards',
+    ])
+  })
+
+  it('name it so in a form too', async () => {
+    const problem = problemOf(await post().attach('drawing', THEATER, 'a.svg').field('standards', 'us-ada-1776'))
     expect([problem.status, problem.type, problem.errors?.[0]?.parameter]).toEqual([
       422,
       'unknown-standard',
