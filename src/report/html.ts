@@ -60,7 +60,7 @@ const figure = (drawing: string): Html =>
   markup`<figure>
     ${new Html(drawing)}
     <figcaption>
-      Drawn from what was measured. Solid frames fail; dashed frames with a question mark are undecided.
+      Drawn from what was measured; panel and characters in their own colours where these are known. Solid frames fail; dashed frames with a question mark are undecided.
     </figcaption>
   </figure>`
 

@@ -7,6 +7,10 @@ import { coordinate as n, escaped } from './markup.js'
 export const FAIL_INK = '#b3261e'
 export const OPEN_INK = '#1d4f91'
 
+/** Under each line of a mark, so that it is seen on a panel of any colour. */
+const HALO = '#ffffff'
+const HALO_TIMES = 2.6
+
 /** How many places of one finding are marked, and how many frames one drawing holds. */
 export const MOST_MARKS_PER_FINDING = 12
 const MOST_FRAMES = 60
@@ -132,7 +136,9 @@ function markOf(frame: Frame, content: ReportBox, size: number, left: boolean, y
   const target = left ? frame.box.x - FRAME_GAP * size : frame.box.x + frame.box.width + FRAME_GAP * size
   const ink = labels[0]?.ink ?? OPEN_INK
   const labelMiddle = y + (LABEL_HEIGHT * size) / 2
-  const leader = `<path d="M${n(edge)} ${n(labelMiddle)}L${n(target)} ${n(middle(frame))}" stroke="${ink}" stroke-width="${n(size * 0.07)}" fill="none"/>`
+  const line = (stroke: string, width: number) =>
+    `<path d="M${n(edge)} ${n(labelMiddle)}L${n(target)} ${n(middle(frame))}" stroke="${stroke}" stroke-width="${n(size * width)}" fill="none"/>`
+  const leader = line(HALO, 0.07 * HALO_TIMES) + line(ink, 0.07)
   let x = left ? edge - widthOf(labels, size) : edge
   const pills = labels.map((label) => {
     const pill = pillMarkup(label, x, y, size)
@@ -143,8 +149,10 @@ function markOf(frame: Frame, content: ReportBox, size: number, left: boolean, y
 }
 
 function frameMarkup({ box, failing, undecided }: Frame, size: number): string {
+  const outline = (gap: number, ink: string, width: number, dash: string) =>
+    `<rect x="${n(box.x - gap)}" y="${n(box.y - gap)}" width="${n(box.width + 2 * gap)}" height="${n(box.height + 2 * gap)}" rx="${n(size * 0.25)}" fill="none" stroke="${ink}" stroke-width="${n(size * width)}"${dash}/>`
   const frame = (gap: number, ink: string, dash: string) =>
-    `<rect x="${n(box.x - gap)}" y="${n(box.y - gap)}" width="${n(box.width + 2 * gap)}" height="${n(box.height + 2 * gap)}" rx="${n(size * 0.25)}" fill="none" stroke="${ink}" stroke-width="${n(size * 0.12)}"${dash}/>`
+    outline(gap, HALO, 0.12 * HALO_TIMES, '') + outline(gap, ink, 0.12, dash)
   const dash = ` stroke-dasharray="${n(size * 0.5)} ${n(size * 0.35)}"`
   const gap = FRAME_GAP * size
   return [

@@ -56,6 +56,36 @@ describe('the annotated drawing', () => {
     expect(new Set(image.pixels).size).toBeGreaterThan(20)
   })
 
+  it('paints the panel and the characters in their own colours', () => {
+    const white = declared({ css: 'white', luminance: 1 })
+    const sign = sampleSign()
+    const dark = {
+      ...sign,
+      panel: { ...sign.panel, colour: declared({ css: 'rgb(32 48 60)', luminance: 0.028 }) },
+      lettering: sign.lettering.map((item) => ({ ...item, colour: white })),
+    }
+    const svg = drawn(dark)
+    expect(elements(svg).find((e) => e.name === 'rect' && e.attributes.width === '130')?.attributes.fill).toBe(
+      '#20303c',
+    )
+    expect(svg).toMatch(/<(path|text)[^>]* fill="#ffffff"/)
+    // Dots have no colour of their own in the model: on a dark panel they are light.
+    expect(svg).toContain('fill="#f4f6f8"')
+    expect(svg).not.toContain('rgb(')
+  })
+
+  it('outlines characters that have the colour of the panel, and takes a reflectance as a grey', () => {
+    const grey = declared({ luminance: 0.5 })
+    const sign = sampleSign()
+    const alike = {
+      ...sign,
+      panel: { ...sign.panel, colour: grey },
+      lettering: sign.lettering.map((item) => ({ ...item, colour: grey })),
+    }
+    // sRGB (IEC 61966-2-1): a linear 0.5 is written 188, bc in hexadecimal.
+    expect(drawn(alike)).toMatch(/fill="#bcbcbc" stroke="#5b6470"/)
+  })
+
   it('marks failures with solid frames and what is undecided with dashed frames and a question mark', () => {
     const svg = drawn()
     const frames = elements(svg).filter(
