@@ -5,18 +5,11 @@ import type { Polyline } from '../geometry/outline.js'
 import type { Point } from '../geometry/point.js'
 import { contains } from '../geometry/polyline.js'
 import type { Colour, Fact, Unknown } from '../sign/sign.js'
+import { colourOf, over, relativeLuminance, type Rgb } from './rgb.js'
+import { meetInLightness, throughVeils, tonesOf, type Tone } from './shades.js'
 
-/**
- * The colour of characters and of what is behind them.
- * Luminance: the definition of "relative luminance" in WCAG 2.2. Opacity: source-over compositing of simple alpha, W3C
- * Compositing and Blending Level 1, 5.1, in sRGB components as SVG renders them.
- */
+/** The colour of characters and of what is behind them. */
 
-export type Rgb = [number, number, number]
-
-/** From this component value up, sRGB is a power curve; below, a straight line (WCAG 2.2, relative luminance). */
-const LINEAR_UP_TO = 0.04045
-const WEIGHTS: Rgb = [0.2126, 0.7152, 0.0722]
 /** Added to both luminances in a WCAG contrast ratio: the flare of a screen. */
 const FLARE = 0.05
 
@@ -27,33 +20,6 @@ const OPAQUE = 1 - 1e-6
 const SAMPLES_PER_OUTLINE = 8
 const MOST_OUTLINES = 64
 const SAMPLING_TOLERANCE = 0.01
-
-/** Relative luminance, 0 to 1, of sRGB components 0 to 1. */
-export function relativeLuminance(rgb: Rgb): number {
-  return rgb.reduce((sum, component, i) => {
-    const v = Math.min(1, Math.max(0, component))
-    const linear = v <= LINEAR_UP_TO ? v / 12.92 : ((v + 0.055) / 1.055) ** 2.4
-    return sum + WEIGHTS[i] * linear
-  }, 0)
-}
-
-/** `#rrggbb` of sRGB components 0 to 1. */
-export const hexOf = (rgb: Rgb): string =>
-  `#${rgb
-    .map((v) =>
-      Math.round(Math.min(1, Math.max(0, v)) * 255)
-        .toString(16)
-        .padStart(2, '0'),
-    )
-    .join('')}`
-
-export const colourOf = (rgb: Rgb): Colour => ({ css: hexOf(rgb), luminance: relativeLuminance(rgb) })
-
-/** `top`, with its opacity, over an opaque colour. */
-export const over = (top: Rgb, opacity: number, below: Rgb): Rgb => {
-  const mix = (i: 0 | 1 | 2) => top[i] * opacity + below[i] * (1 - opacity)
-  return [mix(0), mix(1), mix(2)]
-}
 
 /** Something that is drawn as one with its place in paint order: how many shapes were painted before it. */
 export interface Painted {
@@ -93,17 +59,18 @@ const inBox = (p: Point, b: Box) => p.x >= b.x && p.x <= b.x + b.width && p.y >=
 const covers = ({ shape }: Surface, p: Point): boolean =>
   shape.fill !== undefined && inBox(p, shape.box) && contains(polylinesOf(shape), p, shape.fillRule)
 
-/** What is seen at a point through everything that was painted there before `order`. */
-function behind(surfaces: readonly Surface[], p: Point, order: number): Rgb | Unknown {
-  const veils: { rgb: Rgb; opacity: number }[] = []
+/** What is seen at a point through everything that was painted there before `order`: of a gradient, all its stops. */
+function behind(surfaces: readonly Surface[], p: Point, order: number): Rgb[] | Unknown {
+  const veils: Tone[][] = []
   for (let i = surfaces.length - 1; i >= 0; i--) {
     const surface = surfaces[i]
     if (surface.order >= order || !covers(surface, p)) continue
-    const { rgb, opacity, written } = surface.shape.fill as Paint
-    if (opacity <= 0) continue
-    if (!rgb) return unreadable(`the paint “${written}” behind the characters is not understood`)
-    if (opacity >= OPAQUE) return veils.reduceRight<Rgb>((below, veil) => over(veil.rgb, veil.opacity, below), rgb)
-    veils.push({ rgb, opacity })
+    const paint = surface.shape.fill as Paint
+    if (paint.opacity <= 0) continue
+    const tones = tonesOf(paint)
+    if (!tones) return unreadable(`the paint “${paint.written}” behind the characters is not understood`)
+    if (tones.every(({ opacity }) => opacity >= OPAQUE)) return throughVeils(veils, tones)
+    veils.push(tones)
   }
   return veils.length > 0
     ? unreadable('what is painted behind the characters lets an unknown ground shine through')
@@ -123,6 +90,9 @@ function samplesOf(outlines: readonly Polyline[]): Point[] {
 /** WCAG 2.2 contrast ratio of two relative luminances, 1 to 21. */
 export const contrastRatio = (a: number, b: number): number => (Math.max(a, b) + FLARE) / (Math.min(a, b) + FLARE)
 
+const SHADES =
+  'a gradient of the characters, or behind them, runs through shades as light as the other, and where is not worked out'
+
 interface Seen {
   front: Rgb
   back: Rgb
@@ -133,18 +103,22 @@ function seenOf(thing: Painted, surfaces: readonly Surface[]): Seen[] | { colour
   const samples = samplesOf(thing.outlines)
   if (thing.colourless) return { colour: unreadable(thing.colourless), background: unreadable(thing.colourless) }
   const backs: Rgb[] = []
+  let shaded = (thing.fill?.stops?.length ?? 0) > 1
   for (const p of samples) {
     if (surfaces.some((s) => s.order > thing.order && (s.shape.fill?.opacity ?? 0) > 0 && covers(s, p)))
       return { colour: unreadable('something is painted over the characters') }
     const back = behind(surfaces, p, thing.order)
     if (!Array.isArray(back)) return { background: back }
-    if (!backs.some((b) => sameRgb(b, back))) backs.push(back)
+    for (const one of back) if (!backs.some((b) => sameRgb(b, one))) backs.push(one)
+    shaded ||= back.length > 1
   }
   const fill = thing.fill
   if (!fill) return { colour: unreadable('the characters have no fill') }
-  const rgb = fill.rgb
-  if (!rgb) return { colour: unreadable(`the paint “${fill.written}” of the characters is not understood`) }
-  return backs.map((back) => ({ front: over(rgb, fill.opacity, back), back }))
+  const tones = tonesOf(fill)
+  if (!tones) return { colour: unreadable(`the paint “${fill.written}” of the characters is not understood`) }
+  const pairs = tones.flatMap(({ rgb, opacity }) => backs.map((back) => ({ front: over(rgb, opacity, back), back })))
+  const meet = shaded && meetInLightness(pairs.map(({ front }) => front), backs) // prettier-ignore
+  return meet ? { colour: unreadable(SHADES), background: unreadable(SHADES) } : pairs
 }
 
 const sameRgb = (a: Rgb, b: Rgb) => a.every((v, i) => Math.abs(v - b[i]) < SAME_COLOUR)

@@ -1,7 +1,7 @@
 import type { Drawing } from '../drawing/drawing.js'
 import type { Box } from '../geometry/box.js'
 import { missing, type Assumption, type Panel } from '../sign/sign.js'
-import { colourOf } from './colours.js'
+import { colourOf } from './rgb.js'
 import type { Ring } from './borders.js'
 import type { Holder, Piece } from './pieces.js'
 

@@ -1,13 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import {
-  coloursOf,
-  contrastRatio,
-  over,
-  relativeLuminance,
-  type Painted,
-  type Rgb,
-  type Surface,
-} from '../../src/recognise/colours.js'
+import { coloursOf, contrastRatio, type Painted, type Surface } from '../../src/recognise/colours.js'
+import { over, relativeLuminance, type Rgb } from '../../src/recognise/rgb.js'
 import { isKnown } from '../../src/sign/sign.js'
 import { paint, rectangle, shape } from './built.js'
 import { flatten } from '../../src/geometry/curve.js'
@@ -87,5 +80,37 @@ describe('what is behind the characters', () => {
     const half: Surface = { shape: shape([rectangle(0, 0, 25, 50)], { fill: paint('#333333') }), order: 1 }
     const { background } = coloursOf([square(paint('#101010'))], [ground('#ffffff', 0), half], [])
     expect(background).toMatchObject({ value: { css: '#333333' }, count: 2 })
+  })
+})
+
+/** Between two stops of a gradient all shades between theirs are seen (SVG 1.1, 13.2): the worst pair is one of the ends. */
+describe('gradients', () => {
+  const gradient = (...stops: [string, number][]): ReturnType<typeof paint> => ({
+    stops: stops.map(([hex, opacity]) => [...rgb(hex), opacity]),
+    opacity: 1,
+    written: 'url(#g)',
+  })
+  const behind = (fill: ReturnType<typeof paint>, order = 1): Surface => ({
+    shape: shape([rectangle(0, 0, 100, 50)], { fill }),
+    order,
+  })
+
+  it('are judged by the stop that contrasts least', () => {
+    const onShade = coloursOf([square(paint('#000000'))], [behind(gradient(['#ffffff', 1], ['#999999', 1]))], [])
+    expect(onShade.background).toMatchObject({ value: { css: '#999999' }, count: 2 })
+    const shaded = coloursOf([square(gradient(['#333333', 1], ['#000000', 1]))], [ground('#ffffff', 0)], [])
+    expect(shaded.colour).toMatchObject({ value: { css: '#333333' } })
+  })
+
+  it('are not judged where they run through the lightness of the other', () => {
+    const through = coloursOf([square(paint('#777777'))], [behind(gradient(['#ffffff', 1], ['#000000', 1]))], [])
+    expect(through).toMatchObject({ colour: { unknown: 'unreadable' }, background: { unknown: 'unreadable' } })
+  })
+
+  it('are veils where a stop is seen through', () => {
+    const veil = behind(gradient(['#000000', 0], ['#000000', 0.5]), 2)
+    const { background } = coloursOf([square(paint('#000000'))], [ground('#ffffff', 0), veil], [])
+    expect(background).toMatchObject({ value: { css: '#808080' } })
+    expect(coloursOf([square(paint('#000000'))], [veil], []).background).toMatchObject({ unknown: 'unreadable' })
   })
 })

@@ -72,6 +72,6 @@ export const references: Record<string, Attack> = {
       page(
         `<clipPath id="c"><circle cx="50" cy="50" r="60"/></clipPath>${'<g clip-path="url(#c)">'.repeat(200)}${repeat(5_000, (i) => `<rect x="${i % 199}" y="${i % 97}" width="2" height="2"/>`)}${'</g>'.repeat(200)}${WORD}`,
       ),
-    then: 'too-complex',
+    then: 'report',
   },
 }
