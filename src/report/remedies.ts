@@ -31,6 +31,7 @@ const DEEDS: Record<string, string> = {
 /** What to do with braille that says the text, but does not lie as the letters do. */
 const TURNED_BACK: Record<string, string | undefined> = {
   mirrored: 'Mirror the braille back, so that it lies as the letters do.',
+  'letters-mirrored': 'Draw the letters and the braille the same way round.',
   'upside-down': 'Turn the braille by half a turn, so that it lies as the letters do.',
 }
 
@@ -66,17 +67,20 @@ function expectedOf(judgement: Judgement): string | null {
 }
 
 function numeric(judgement: Judgement, window: Window, unit: 'mm' | 'ratio', all: readonly Judgement[]): Remedy {
-  if ('ends' in window) return setting(judgement, window.ends, unit)
+  if ('ends' in window) return setting(judgement, window.ends, unit, worstValue(judgement))
   const instead = thickerStroke(judgement, window.against, all)
   if (instead) return setting(instead.row, instead.window, 'ratio')
   const { quantity } = judgement.requirement
   return { quantity, min: null, max: null, aim: null, unit, expected: null, text: noWindow(judgement, window) }
 }
 
-/** The value to set a quantity to. */
-function setting(judgement: Judgement, window: Ends, unit: 'mm' | 'ratio'): Remedy {
+/**
+ * The value to set a quantity to.
+ * @param from what it is now, where the aim should stay near it
+ */
+function setting(judgement: Judgement, window: Ends, unit: 'mm' | 'ratio', from?: number): Remedy {
   const { quantity } = judgement.requirement
-  const aim = aimIn(window, unit)
+  const aim = aimIn(window, unit, from)
   const text = sentenceFor(judgement, aim, window, unit)
   return {
     quantity,

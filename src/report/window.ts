@@ -10,6 +10,8 @@ const STEP_INSIDE = 0.05
 const LEAST_STEP_MM = 0.1
 /** An aim is rounded, but stays within this share of the window on either side of its middle. */
 const NEAR_MIDDLE = 0.25
+/** A window whose upper end is so many times its lower one has no middle worth aiming at: the aim stays near where the value was. */
+const WIDE = 1.5
 /** Lengths from here up are aimed at in whole millimetres. */
 const LARGE_MM = 100
 const MOST_DECIMALS = 6
@@ -57,23 +59,35 @@ export function windowFor(judgement: Judgement, all: readonly Judgement[]): Wind
   return { ends }
 }
 
-/** The value to aim at: the middle of a window, rounded as far as it stays near it, or a step inside a single end. */
-export function aimIn({ min, max }: Ends, unit: 'mm' | 'ratio'): number | null {
-  const leastDecimals = unit === 'ratio' ? 2 : Math.abs(min ?? max ?? 0) < LARGE_MM ? 1 : 0
-  if (min !== undefined && max !== undefined) {
-    const middle = (min + max) / 2
-    const room = (max - min) * NEAR_MIDDLE
-    for (let decimals = leastDecimals; decimals <= MOST_DECIMALS; decimals++) {
-      const aim = Number(middle.toFixed(decimals))
-      if (Math.abs(aim - middle) <= room) return aim
-    }
-    return middle
+/**
+ * The value to aim at: the middle of a window, rounded as far as it stays near it, or a step inside a single end. In a wide window it
+ * is a step inside the end that the value lies beyond.
+ * @param from the value that is to be changed
+ */
+export function aimIn({ min, max }: Ends, unit: 'mm' | 'ratio', from?: number): number | null {
+  const decimals = unit === 'ratio' ? 2 : Math.abs(min ?? max ?? 0) < LARGE_MM ? 1 : 0
+  if (min === undefined || max === undefined) return stepInside({ min, max }, unit, decimals)
+  const crossed = from === undefined ? {} : from < min ? { min } : from > max ? { max } : {}
+  const near = max > WIDE * min ? stepInside(crossed, unit, decimals) : null
+  return near !== null && near > min && near < max ? near : middleOf(min, max, decimals)
+}
+
+function middleOf(min: number, max: number, leastDecimals: number): number {
+  const middle = (min + max) / 2
+  const room = (max - min) * NEAR_MIDDLE
+  for (let decimals = leastDecimals; decimals <= MOST_DECIMALS; decimals++) {
+    const aim = Number(middle.toFixed(decimals))
+    if (Math.abs(aim - middle) <= room) return aim
   }
+  return middle
+}
+
+function stepInside({ min, max }: Ends, unit: 'mm' | 'ratio', decimals: number): number | null {
   const end = min ?? max
   if (end === undefined) return null
   const step = Math.max(Math.abs(end) * STEP_INSIDE, unit === 'mm' ? LEAST_STEP_MM : 0)
-  if (min !== undefined) return roundUp(end + step, leastDecimals)
-  const below = roundDown(end - step, leastDecimals)
+  if (min !== undefined) return roundUp(end + step, decimals)
+  const below = roundDown(end - step, decimals)
   return below > 0 ? below : end / 2
 }
 

@@ -31,6 +31,15 @@ describe('remedies', () => {
     expect(aim).toBeLessThanOrEqual(max - quarter)
   })
 
+  // 2010 ADA Standards 703.2.5: 5/8 inch to 2 inches. That an aim stays near what was drawn is our choice.
+  it('aims a step inside the end that was crossed, where a window is wide', () => {
+    const window = { min: 15.875, max: 50.8 }
+    expect(aimIn(window, 'mm', 10)).toBe(16.7)
+    expect(aimIn(window, 'mm', 60)).toBe(48.2)
+    expect(aimIn({ min: 0.05, max: 0.1 }, 'mm', 0.01)).toBe(0.08)
+    expect(aimIn({ min: 6.1214, max: 7.6 }, 'mm', 5.8)).toBe(6.9)
+  })
+
   it('aims a step inside a single end, whichever it is', () => {
     expect(aimIn({ min: 3.175 }, 'mm')).toBe(3.4)
     expect(aimIn({ max: 1524 }, 'mm')).toBe(1447)
