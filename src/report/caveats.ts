@@ -1,5 +1,5 @@
 import type { Sign } from '../sign/sign.js'
-import { STAGES, type Finding, type ReportStage } from './finding-schema.js'
+import { STAGES, type Finding, type Measured, type ReportStage } from './finding-schema.js'
 import type { Report } from './schema.js'
 
 /** What a reader must know before relying on a report. */
@@ -61,13 +61,19 @@ export function caveatsOf({ sign, findings, stages, decisionRule }: CaveatInput)
   ]
 }
 
-/** The stages that pass without anything drawn or measured. */
+/**
+ * The stages that pass without anything that shows them: a drawing shows only itself. What it tells of a height above the floor still
+ * hangs on the height that was declared for the panel.
+ */
 function declaredStages(findings: readonly Finding[], stages: Report['stages']): ReportStage[] {
   const shown = new Set<ReportStage>()
   for (const { stage, force, verdict, measured } of findings)
-    if (force === 'shall' && verdict === 'pass' && measured !== null && measured.basis !== 'declared') shown.add(stage)
+    if (force === 'shall' && verdict === 'pass' && measured !== null && shows(measured.basis, stage)) shown.add(stage)
   return STAGES.filter((stage) => stages[stage] === 'pass' && !shown.has(stage))
 }
+
+const shows = (basis: Measured['basis'], stage: ReportStage): boolean =>
+  basis === 'measured' || (basis === 'drawn' && stage === 'drawing')
 
 function doubts(findings: readonly Finding[]): string[] {
   const rows = new Map<Confidence, string[]>()

@@ -37,6 +37,15 @@ describe('caveats', () => {
     expect(caveats(sampleSign(), [pass('declared'), judgement()])).not.toContain('declared values alone')
   })
 
+  it('names the site that passes on a declared height of the panel, whatever is drawn', () => {
+    const site = (basis: 'drawn' | 'measured') => {
+      const row = pass(basis)
+      return { ...row, requirement: { ...row.requirement, stage: 'site' as const } }
+    }
+    expect(caveats(sampleSign(), [site('drawn')])).toContain('The site stage passes on declared values alone')
+    expect(caveats(sampleSign(), [site('drawn'), site('measured')])).not.toContain('declared values alone')
+  })
+
   it('names rows that were not read in the standard itself, when they were used', () => {
     const second = requirement('us-ada-2010/703.3.1/cell-spacing', {
       citation: { source: 'ADA', confidence: 'secondary' },
