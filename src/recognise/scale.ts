@@ -46,7 +46,7 @@ export function doubtOfScale(
       const text =
         `The scale is doubtful: at ${name} the dots would be ${then} mm apart, as in true braille; at the scale that was ` +
         `taken they are ${spacing.toFixed(2)} mm apart. All lengths here are at the scale that was taken.`
-      return { about: 'scale', text }
+      return { about: 'scale', text, isDoubtful: true }
     },
   )
 }

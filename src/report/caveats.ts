@@ -4,8 +4,10 @@ import type { Report } from './schema.js'
 
 /** What a reader must know before relying on a report. */
 
+export const NO_CERTIFICATION = 'This report is not a certification and not legal advice.'
+
 const ALWAYS = [
-  'This report is not a certification and not legal advice.',
+  NO_CERTIFICATION,
   'State and local codes may be stricter than the standards named here.',
   'The authority having jurisdiction decides, and work that needs a licence is decided by those who hold it.',
   'Only what is listed here was looked at. Nothing is said about durability, sharp edges, fixing or the right place for the sign in a building, unless a finding says so.',
@@ -46,9 +48,10 @@ interface CaveatInput {
   decisionRule: 'simple' | 'guarded'
 }
 
-/** The caveats of a report, the general ones first. */
+/** The caveats of a report, what makes all of it doubtful first, then the general ones. */
 export function caveatsOf({ sign, findings, stages, decisionRule }: CaveatInput): string[] {
   return [
+    ...sign.assumptions.filter(({ isDoubtful }) => isDoubtful).map(({ text }) => text),
     ...ALWAYS,
     ...(sign.use === 'exit-door' ? [LIFE_SAFETY] : []),
     ...(sign.use === 'gift' ? [GIFT] : []),

@@ -1,3 +1,4 @@
+import { NO_CERTIFICATION } from './caveats.js'
 import { REPORT_STYLE, REPORT_STYLE_HASH } from './html-style.js'
 import { restSection, table, undecidedSection, wrongSection } from './html-findings.js'
 import { readingSection } from './html-reading.js'
@@ -44,7 +45,7 @@ export function reportHtml(report: Report, drawing: string): string {
           ${section('sources', 'Sources', sources(report))}
           ${section('identity', 'Identity of this report', identity(report))}
         </main>
-        <footer><p>${report.caveats[0] ?? ''}</p></footer>
+        <footer><p>${NO_CERTIFICATION}</p></footer>
       </body>
     </html>
 `.text

@@ -1,7 +1,7 @@
 import type { Translator } from '../braille/translator.js'
 import type { CheckInput } from '../check.js'
 import type { Judgement } from '../judge/finding.js'
-import type { Sign } from '../sign/sign.js'
+import type { Assumption, Sign } from '../sign/sign.js'
 import type { LoadedStandard } from '../standards/catalogue.js'
 import { VERSION } from '../version.js'
 import { caveatsOf } from './caveats.js'
@@ -10,7 +10,7 @@ import { elementKeys } from './element-keys.js'
 import { findingOf } from './finding.js'
 import { standardOf } from './fixed.js'
 import { reportPlace, reportSource } from './place.js'
-import { questionsOf, toMeasureOf } from './questions.js'
+import { questionsOf, scaleQuestion, toMeasureOf } from './questions.js'
 import { readingOf } from './reading.js'
 import type { Report } from './schema.js'
 import { outcomeOf } from './verdicts.js'
@@ -48,10 +48,10 @@ export function makeReport({ input, sign, standards, judgements, translator }: R
     unitSystem,
     findings,
     reading: readingOf(sign),
-    assumptions: distinct(sign.assumptions.map(({ about, text }) => ({ about, text }))),
+    assumptions: distinct(doubtfulFirst(sign).map(({ about, text }) => ({ about, text }))),
     ignored: sign.ignored.map(({ source, why }) => ({ source: reportSource(source), why })),
     unread: sign.unread.map(({ place, why, couldBe }) => ({ where: reportPlace(place), why, couldBe })),
-    questions: questionsOf(all, input.sign?.units),
+    questions: [...scaleQuestion(sign, findings), ...questionsOf(all, input.sign?.units)],
     toMeasure: toMeasureOf(all),
     caveats: caveatsOf({ sign, findings, stages, decisionRule }),
     engine: {
@@ -68,6 +68,11 @@ export function makeReport({ input, sign, standards, judgements, translator }: R
 
 /** What tells one sign from another: its mark. Without one, only its parts tell. */
 const nameOf = ({ mark }: Sign): string => (mark === undefined ? '' : `mark ${mark}`)
+
+const doubtfulFirst = ({ assumptions }: Sign): Assumption[] => [
+  ...assumptions.filter(({ isDoubtful }) => isDoubtful),
+  ...assumptions.filter(({ isDoubtful }) => !isDoubtful),
+]
 
 function distinct<T>(items: T[]): T[] {
   const byText = new Map(items.map((item) => [JSON.stringify(item), item]))

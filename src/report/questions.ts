@@ -1,5 +1,7 @@
 import type { Judgement } from '../judge/finding.js'
 import type { Unit } from '../sign/length.js'
+import type { Sign } from '../sign/sign.js'
+import type { Finding } from './finding-schema.js'
 import type { ReportQuestion, ReportToMeasure } from './schema.js'
 
 /** What the client could add, what a person could measure. */
@@ -29,6 +31,19 @@ export function questionsOf(judgements: readonly Judgement[], units: Unit = 'mm'
     }
   }
   return [...byPointer.values()]
+}
+
+/**
+ * What to ask when the scale that was taken is doubtful: rows that fail by it may fail for no other reason.
+ * @param findings those of the report
+ */
+export function scaleQuestion(sign: Sign, findings: readonly Finding[]): ReportQuestion[] {
+  const doubt = sign.assumptions.find(({ about, isDoubtful }) => about === 'scale' && isDoubtful)
+  if (!doubt) return []
+  const decides = findings.filter((f) => f.verdict === 'fail' && f.measured?.basis === 'drawn' && f.limit.unit === 'mm')
+  const ask = `How many millimetres is one unit of the drawing? ${doubt.text}`
+  const names = decides.map(({ requirement }) => requirement)
+  return [{ pointer: '/options/scale', ask, unit: 'mm', choices: null, decides: names }]
 }
 
 /** Everything undetermined that a gauge or a tape would decide: on the product, on site, or a length of the drawing. */

@@ -259,6 +259,8 @@ export interface Assumption {
   /** One word for what was assumed: `scale`, `part`, `panel`, `use`, `conflict` … */
   about: string
   text: string
+  /** What was assumed is probably wrong, and much hangs on it. */
+  isDoubtful?: true
 }
 
 export interface Ignored {
