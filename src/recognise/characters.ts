@@ -14,6 +14,7 @@ import { couldBeCharacters, letteringOfOutlines, withoutPaintedCounters } from '
 import { letteringOfSet, readOutlines, type OutlinedSet } from './outlined.js'
 import { isRecognised, type Expectation, type OutlinedLine } from './outlinelines.js'
 import type { Piece } from './pieces.js'
+import { distanceOf } from './regions.js'
 
 /**
  * The sets of characters that outlines make up. What was named lettering is lettering, read or not; what nobody named is
@@ -59,7 +60,8 @@ export function setsOfPieces(pieces: readonly Piece[], first: number, around: Su
   for (const part of ORDER) {
     const all = pieces.filter((p) => letteringPart(p) === part)
     if (all.length === 0) continue
-    const own = all.slice(0, MOST_OUTLINES)
+    const own = withoutFarPoints(all.slice(0, MOST_OUTLINES), around.specks)
+    if (own.length === 0) continue
     if (all.length > MOST_OUTLINES) sets.unread.push(passedOver(all))
     const found = readOutlines(own, expected, (line) => part !== undefined || isMostlyRecognised(line))
     const isLettering = (set: OutlinedSet) =>
@@ -99,6 +101,21 @@ function expectedFrom(blocks: readonly BrailleBlock[]): Expectation {
   const direction = largest?.mirrored ? 180 - largest.rotation : largest?.rotation
   return { rotation: direction, mirrored: largest?.mirrored ?? false, words }
 }
+
+/** A point is no farther from its letter than this share of the letter’s larger side: common practice of typefaces, no source. */
+const POINT_REACH = 0.35
+
+/** Without small round things that are the points of no character, for they would only blur which way the lines run. */
+function withoutFarPoints(pieces: readonly Piece[], specks: ReadonlySet<Contour>): Piece[] {
+  const letters = pieces.filter((p) => !specks.has(p.contour))
+  if (letters.length === pieces.length || letters.length > MOST_BESIDE_POINTS) return letters
+  const near = ({ box }: Piece) =>
+    letters.some((l) => distanceOf(l.box, box) <= POINT_REACH * Math.max(l.box.width, l.box.height))
+  return pieces.filter((p) => !specks.has(p.contour) || near(p))
+}
+
+/** Points are looked for beside so many outlines. */
+const MOST_BESIDE_POINTS = 1000
 
 const isMostlyRecognised = ({ read: { characters } }: OutlinedLine): boolean =>
   characters.filter(isRecognised).length >= MOSTLY * characters.length

@@ -37,7 +37,8 @@ function sizeOf({ width, height }: Box): number {
 /** An I of a light face is some ten times as high as it is wide. */
 const BAR = 15
 
-const distanceOf = (a: Box, b: Box): number =>
+/** Between the nearest points of two boxes, millimetres. */
+export const distanceOf = (a: Box, b: Box): number =>
   Math.hypot(
     Math.max(a.x - b.x - b.width, b.x - a.x - a.width, 0),
     Math.max(a.y - b.y - b.height, b.y - a.y - a.height, 0),

@@ -194,13 +194,7 @@ describe('outlined letters and braille that geometry alone leaves open', () => {
     const bare = read([panel, ...alone])
     expect(bare.braille).toEqual([])
     expect(bare.unread).toMatchObject([{ couldBe: ['braille'] }])
-    const level = read([panel, ...letters({ text: 'G', x: 60, y: 60, height: 30 }, WHITE), ...alone])
-    expect(level.braille).toEqual([])
-    const named = letters(
-      { text: 'G', x: 60, y: 60, height: 30 },
-      { ...WHITE, labels: { names: [], dataPart: 'both' } },
-    )
-    const told = read([panel, ...named, ...alone])
+    const told = read([panel, ...letters({ text: 'G', x: 60, y: 60, height: 30 }, WHITE), ...alone])
     expect(told.lettering.map((l) => value(l.text))).toEqual(['G'])
     expect(told.braille.flatMap((b) => b.lines.map((l) => value(l.cells)))).toEqual(['⠛'])
     expect(told.unread).toEqual([])
