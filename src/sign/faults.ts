@@ -17,6 +17,7 @@ const LIKENESS = 0.4
  */
 export function faultsOf(error: z.ZodError, schema: z.ZodType, base = ''): Fault[] {
   return error.issues
+    .slice(0, MOST_FAULTS)
     .flatMap((issue) => faultsOfIssue(issue, schema, []))
     .slice(0, MOST_FAULTS)
     .map(({ detail, path }) => ({ detail, pointer: base + pointerOf(path) }))
@@ -35,7 +36,7 @@ function faultsOfIssue(issue: Issue, schema: z.ZodType, above: PropertyKey[]): P
   const path = [...above, ...issue.path]
   if (issue.code === 'unrecognized_keys') {
     const known = keysAt(schema, path)
-    return issue.keys.map((key) => ({ detail: unknownKey(key, known), path: [...path, key] }))
+    return issue.keys.slice(0, MOST_FAULTS).map((key) => ({ detail: unknownKey(key, known), path: [...path, key] }))
   }
   if (issue.code === 'invalid_union') {
     const meant = issue.errors.filter((errors) => !errors.some((e) => e.path.length === 0 && e.code === 'invalid_type'))
