@@ -86,12 +86,16 @@ function chooseFor(
   const fewest = options.named || (!('undecided' in choice) && isExpected(choice)) ? FEWEST_EXPECTED : FEWEST_DOTS
   if (group.dots.length < fewest) return 'stray'
   if ('undecided' in choice) return { unread: choice.undecided }
-  const cells = choice.lines.map((line) => line.reading.cells.length)
-  const alone = cells.length === 1 && cells[0] === 1
-  return alone && !options.named && !isExpected(choice) ? { unread: ONE_CELL } : choice
+  return isOrnamental(choice) && !options.named && !isExpected(choice) ? { unread: FEW_CELLS } : choice
 }
 
-const ONE_CELL = 'a single cell of dots, which no text says: it may be braille or an ornament'
+/** One cell, or two that say nothing: as often the pips of a die or an ornament as braille. */
+function isOrnamental({ lines: [line, ...more] }: ChosenReading): boolean {
+  const cells = line.reading.cells.length
+  return more.length === 0 && (cells === 1 || (cells === 2 && line.wording.text === undefined))
+}
+
+const FEW_CELLS = 'so few cells of dots, which no text says, may be braille or an ornament'
 
 /** The way round of the block that is read with most certainty: the other blocks of a drawing most likely run alike. */
 function surestDirection(choices: ReturnType<typeof chooseFor>[]): Surroundings['neighbours'] {

@@ -4,7 +4,7 @@ import type { Shape } from '../../src/drawing/drawing.js'
 import { boxOfPoints } from '../../src/geometry/box.js'
 import { recognise, type RecogniseOptions } from '../../src/recognise/recognise.js'
 import { isKnown, type Fact, type Sign } from '../../src/sign/sign.js'
-import { cellsAt, drawing, paint, polygon, rectangle, shape } from './built.js'
+import { cellsAt, dot, drawing, paint, polygon, rectangle, shape } from './built.js'
 import { letters } from './lettered.js'
 import { rotation } from './turned.js'
 
@@ -194,6 +194,9 @@ describe('outlined letters and braille that geometry alone leaves open', () => {
     const bare = read([panel, ...alone])
     expect(bare.braille).toEqual([])
     expect(bare.unread).toMatchObject([{ couldBe: ['braille'] }])
+    // The pips of a die: two columns of three, far apart, which read as nothing.
+    const die = [0, 1].flatMap((c) => [0, 1, 2].map((r) => dot(60 + 4.8 * c, 110 + 2.4 * r, WHITE)))
+    expect(read([panel, ...die]).braille).toEqual([])
     const told = read([panel, ...letters({ text: 'G', x: 60, y: 60, height: 30 }, WHITE), ...alone])
     expect(told.lettering.map((l) => value(l.text))).toEqual(['G'])
     expect(told.braille.flatMap((b) => b.lines.map((l) => value(l.cells)))).toEqual(['⠛'])
