@@ -15,9 +15,12 @@ export const ReadingAnswer = z
   .meta({ id: 'ReadingAnswer', description: 'The reading of a sign, with what was assumed and what was passed over.' })
 export type ReadingAnswer = z.infer<typeof ReadingAnswer>
 
+/** What a sign is for changes how it is judged, not how it reads. */
+const NOT_READ = 'use'
+
 export const readingAnswer = (sign: Sign): ReadingAnswer => ({
   reading: readingOf(sign),
-  assumptions: sign.assumptions.map(({ about, text }) => ({ about, text })),
+  assumptions: sign.assumptions.filter(({ about }) => about !== NOT_READ).map(({ about, text }) => ({ about, text })),
   ignored: sign.ignored.map(({ source, why }) => ({ source: reportSource(source), why })),
   unread: sign.unread.map(({ place, why, couldBe }) => ({ where: reportPlace(place), why, couldBe })),
 })
