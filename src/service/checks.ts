@@ -6,6 +6,7 @@ import { Report } from '../report/schema.js'
 import { POTTERY_ROOM } from '../sign/examples.js'
 import { answer } from './answer.js'
 import { CheckForm, CheckQuery, CheckRequest, DEFAULT_STANDARDS } from './check-request.js'
+import { EXAMPLE_DRAWING, EXAMPLE_PRODUCT } from './example-drawing.js'
 import type { JsonReader } from './json.js'
 import { negotiate } from './negotiate.js'
 import { documented } from './openapi.js'
@@ -33,8 +34,18 @@ export const CHECK_BODIES: Operation['requests'] = {
     schema: CheckRequest,
     examples: { room: { summary: 'A room sign', value: () => EXAMPLE_REQUEST } },
   },
-  'image/svg+xml': {},
-  'multipart/form-data': { schema: CheckForm },
+  'image/svg+xml': {
+    examples: { drawing: { summary: 'The drawing of a room sign', value: () => EXAMPLE_DRAWING } },
+  },
+  'multipart/form-data': {
+    schema: CheckForm,
+    examples: {
+      form: {
+        summary: 'A drawing, and what it cannot hold',
+        value: () => ({ drawing: EXAMPLE_DRAWING, sign: EXAMPLE_PRODUCT, standards: DEFAULT_STANDARDS.join(',') }),
+      },
+    },
+  },
 }
 
 export const CHECK_PROBLEMS: ProblemType[] = [

@@ -3,6 +3,7 @@ import type { FastifyInstance } from 'fastify'
 import request, { type Response } from 'supertest'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { z } from 'zod'
+import { Report } from '../../src/report/schema.js'
 import { Problem, problemAddress } from '../../src/service/problems.js'
 import { REPLAYS, STUCK } from './replays.js'
 import { runningService } from './running.js'
@@ -111,6 +112,25 @@ describe('every documented answer', () => {
       }
     }
     expect(replayed).toBeGreaterThanOrEqual(5)
+  })
+
+  it('is answered to the drawing and the form of the examples as well, and neither fails', async () => {
+    const { content = {} } = document.paths['/v1/checks']?.post?.requestBody ?? {}
+    const drawing = content['image/svg+xml']?.examples?.drawing?.value
+    const form = z
+      .object({ drawing: z.string(), sign: z.unknown(), standards: z.string() })
+      .parse(content['multipart/form-data']?.examples?.form?.value)
+    const ask = () => request(app.server).post('/v1/checks')
+    const alone = Report.parse((await ask().type('image/svg+xml').send(String(drawing)).expect(200)).body)
+    const both = await ask()
+      .attach('drawing', Buffer.from(form.drawing), 'sign.svg')
+      .field('sign', JSON.stringify(form.sign))
+      .field('standards', form.standards)
+      .expect(200)
+    const report = Report.parse(both.body)
+    expect([alone.verdict, alone.stages.drawing]).not.toContain('fail')
+    expect([report.stages.drawing, report.stages.product]).toEqual(['pass', 'pass'])
+    expect(report.ignored).toEqual([])
   })
 
   it('that is a problem is provoked here, and no other is', async () => {
