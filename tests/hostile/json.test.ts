@@ -13,6 +13,8 @@ const MOST_MILLISECONDS = 3_000
 let app: FastifyInstance
 beforeAll(async () => {
   app = await runningService()
+  // The first drawing waits for a thread to start.
+  await post(JSON.stringify({ drawing: page(WORD) }))
 })
 afterAll(() => app.close())
 
