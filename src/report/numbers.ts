@@ -118,15 +118,22 @@ function writeLength(value: number, ends: Ends, outside: boolean): Written {
   const end = (of: number | undefined) =>
     of === undefined ? undefined : `${shownEnd(of, mm, least.mm)} mm (${shownEnd(inches(of), inch, least.in)} in)`
   const where = side(value, ends)
-  const crossed = where < 0 ? ends.min : ends.max
-  const excess = where === 0 || crossed === undefined ? undefined : Math.abs(value - crossed)
+  const crossed = where < 0 ? ends.min : where > 0 ? ends.max : undefined
+  const shown = fixed(value, mm)
   return {
-    value: `${fixed(value, mm)} mm (${fixed(inches(value), inch)} in)`,
+    value: `${shown} mm (${fixed(inches(value), inch)} in)`,
     min: end(ends.min),
     max: end(ends.max),
-    excess: excess === undefined ? undefined : `${fixed(excess, Math.max(mm, least.mm))} mm`,
+    excess: crossed === undefined ? undefined : `${between(shown, shownEnd(crossed, mm, least.mm))} mm`,
   }
 }
+
+const decimalsOf = (text: string): number =>
+  text.length - 1 - (text.includes('.') ? text.indexOf('.') : text.length - 1)
+
+/** The distance of two numbers as they are shown, so that a reader who adds up comes to the same. */
+const between = (a: string, b: string): string =>
+  fixed(Math.abs(Number(a) - Number(b)), Math.max(decimalsOf(a), decimalsOf(b)))
 
 /** Rounds up to `decimals`, forgiving float64 noise. */
 export const roundUp = (value: number, decimals: number): number => {

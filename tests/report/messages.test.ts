@@ -8,7 +8,20 @@ const gap = (why: string) => ({ reason: 'missing-fact' as const, why, places: [L
 describe('messages', () => {
   it('says what was found, by how much it is out, and what is allowed', () => {
     expect(messageFor(judgement())).toBe(
-      'The cell spacing is 5.80 mm (0.228 in) at its worst, 0.32 mm too little; allowed is 6.1214 mm (0.241 in) to 7.62 mm (0.300 in).',
+      'The cell spacing is 5.80 mm (0.228 in) at its worst, 0.3214 mm too little; allowed is 6.1214 mm (0.241 in) to 7.62 mm (0.300 in).',
+    )
+  })
+
+  it('tells a distance in digits that add up with those beside it', () => {
+    // 3/8 inch is 9.525 mm: 2010 ADA Standards 703.3.2
+    const text = messageFor(
+      judgement({
+        limit: { ...CELL_SPACING, min: 9.525, max: undefined, other: undefined },
+        decisive: [observation(0)],
+      }),
+    )
+    expect(text).toContain(
+      '0.00 mm (0.000 in) at its worst, 9.525 mm too little; required is at least 9.525 mm (0.375 in)',
     )
   })
 
