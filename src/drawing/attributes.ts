@@ -2,7 +2,7 @@
  * The attributes of one element, by name, as written. Elements have few, and drawings have many elements: a list of pairs is
  * a fraction of a map's size, and as quick to search.
  */
-export class Attributes implements Iterable<[name: string, value: string]> {
+export class Attributes {
   /** @param pairs name, value, name, value …; no name twice. */
   constructor(private readonly pairs: readonly string[]) {}
 
@@ -19,7 +19,7 @@ export class Attributes implements Iterable<[name: string, value: string]> {
     return this.get(name) !== undefined
   }
 
-  *[Symbol.iterator](): Iterator<[name: string, value: string]> {
-    for (let i = 0; i < this.pairs.length; i += 2) yield [this.pairs[i], this.pairs[i + 1]]
+  forEach(visit: (name: string, value: string) => void): void {
+    for (let i = 0; i < this.pairs.length; i += 2) visit(this.pairs[i], this.pairs[i + 1])
   }
 }

@@ -46,22 +46,24 @@ export class Cascade {
   of(element: Element): Declared {
     const known = this.cache.get(element)
     if (known) return known
-    const declared = this.declaredFor(element)
+    const declared = this.declaredFor(element, this.matching(element), element.attributes.get('style'))
     this.cache.set(element, declared.size === 0 ? NOTHING_DECLARED : declared)
     return declared
   }
 
-  private declaredFor(element: Element): Declared {
+  private declaredFor({ attributes }: Element, matching: readonly Matcher[], style: string | undefined): Declared {
     const declared = new Map<string, string>()
+    attributes.forEach((name, value) => {
+      if (PRESENTATION.has(name)) declared.set(name, value)
+    })
+    if (matching.length === 0 && style === undefined) return declared
     const important = new Set<string>()
-    for (const [name, value] of element.attributes) if (PRESENTATION.has(name)) declared.set(name, value)
     const apply = ({ property, value, important: strong }: Declaration) => {
       if (important.has(property) && !strong) return
       if (strong) important.add(property)
       declared.set(property, value)
     }
-    for (const { rule } of this.matching(element)) rule.declarations.forEach(apply)
-    const style = element.attributes.get('style')
+    for (const { rule } of matching) rule.declarations.forEach(apply)
     if (style !== undefined) parseDeclarations(style).forEach(apply)
     return declared
   }

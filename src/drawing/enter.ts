@@ -4,10 +4,10 @@ import { ANYTHING, NOTHING } from './collector.js'
 import type { Element } from './document.js'
 import { applyEffects } from './effects.js'
 import { labelsOf } from './labels.js'
-import { parseLengths, type LengthContext } from './length.js'
+import { parseLengths } from './length.js'
 import { LIMITS } from './limits.js'
 import { tooComplex } from './refuse.js'
-import { lengthsAt, sourceAt, type Context, type Scene } from './scene.js'
+import { contextInside, lengthsAt, sourceAt, type Context, type Scene } from './scene.js'
 import { computeStyle, parseOpacity, type Style } from './style.js'
 import { parseTransform } from './transform.js'
 
@@ -23,18 +23,21 @@ export function enter(scene: Scene, element: Element, parent: Context): Context 
   const declared = scene.cascade.of(element)
   if (declared.get('display')?.trim() === 'none') return hidden(scene, element, parent, 'It is not displayed.')
   const style = styleOf(scene, element, declared, parent)
-  const here: Context = { ...parent, style, depth, chain: { element, above: parent.chain } }
-  const own = ownTransform(element, declared, lengthsAt(scene, here))
+  const here = contextInside(parent, element, style)
+  const own = ownTransform(scene, element, declared, here)
   if (!own) {
     scene.collector.ignore(sourceAt(element, parent), 'Its transform cannot be read.', ANYTHING)
     return undefined
   }
-  if (own !== IDENTITY) here.matrix = multiply(parent.matrix, own)
-  if (determinant(here.matrix) === 0) return undefined
+  if (own !== IDENTITY) {
+    here.matrix = multiply(parent.matrix, own)
+    if (determinant(here.matrix) === 0) return undefined
+  }
+  here.labels = labelsOf(element, parent.labels)
+  if (declared.size === 0) return here
   here.opacity = parent.opacity * (parseOpacity(declared.get('opacity')) ?? 1)
   if (here.opacity === 0) return hidden(scene, element, parent, 'It is wholly transparent.')
-  here.labels = labelsOf(element, parent.labels)
-  if (declared.size > 0) applyEffects(scene, element, declared, here)
+  applyEffects(scene, element, declared, here)
   return here
 }
 
@@ -62,19 +65,21 @@ const OTHER_MOVES = ['rotate', 'scale', 'translate', 'offset-path', 'transform-b
 const NO_MOVE = /^(none|view-box|1|normal)$/
 
 /** The map from the element's user space to its parent's; undefined when it cannot be read. */
-function ownTransform(element: Element, declared: Declared, lengths: LengthContext): Matrix | undefined {
+function ownTransform(scene: Scene, element: Element, declared: Declared, here: Context): Matrix | undefined {
+  const attribute = element.attributes.get('transform')
+  if (declared.size === 0) return attribute === undefined ? IDENTITY : parseTransform(attribute, 'attribute')
   for (const name of OTHER_MOVES) {
     const written = declared.get(name)
     if (written !== undefined && !NO_MOVE.test(written.trim())) return undefined
   }
   const property = declared.get('transform')
-  const attribute = element.attributes.get('transform')
   if (property === undefined && attribute === undefined) return IDENTITY
   const list =
     property !== undefined ? parseTransform(property, 'property') : parseTransform(attribute ?? '', 'attribute')
   const origin = declared.get('transform-origin')
   if (!list || origin === undefined) return list
   if (/%|[a-z]{4}/i.test(origin)) return undefined
+  const lengths = lengthsAt(scene, here)
   const [x, y = 0] = [parseLengths(origin, 'x', lengths)[0], parseLengths(origin, 'y', lengths)[1]]
   return x === undefined ? undefined : multiply(translation(x, y), multiply(list, translation(-x, -y)))
 }

@@ -14,6 +14,7 @@ export const NO_LABELS: Labels = { names: [] }
 
 /** The element's own names before those of the element that it is painted in. */
 export function labelsOf(element: Element, parent: Labels): Labels {
+  if (element.attributes.size === 0 && element.children.length === 0) return parent
   const own = ownNames(element)
   const dataPart = element.attributes.get('data-part')
   if (own.length === 0 && dataPart === undefined) return parent

@@ -49,8 +49,12 @@ export function splitLength(text: string): { value: number; unit: string } | und
 export const absoluteUnit = (unit: string): number | undefined =>
   Object.hasOwn(ABSOLUTE, unit) ? ABSOLUTE[unit] : undefined
 
+/** Most lengths are a short number and nothing else. */
+const PLAIN = /^-?\d{1,15}(?:\.\d{1,15})?$/
+
 /** A length in user units; undefined when it is not understood, not finite, or relative to something that is not known. */
 export function parseLength(text: string, axis: Axis, context: LengthContext): number | undefined {
+  if (PLAIN.test(text)) return Number(text)
   const split = splitLength(text)
   if (!split) return undefined
   const factor = split.unit === '' ? 1 : (absoluteUnit(split.unit) ?? relativeUnit(split.unit, axis, context))

@@ -58,7 +58,10 @@ export function parsePath(data: string): { path: ReturnType<typeof svgpath>; fau
     error = errorOf(path)
   }
   const broken = foreign >= 0 || (error !== '' && data.trim() !== 'none')
-  return { path: path.abs().unshort(), fault: broken ? 'The path data break off at an error.' : undefined }
+  // Each pass goes through the whole path: only where there is something for it to do.
+  if (/[achlmqstv]/.test(legal)) path = path.abs()
+  if (/[sStT]/.test(legal)) path = path.unshort()
+  return { path, fault: broken ? 'The path data break off at an error.' : undefined }
 }
 
 /** svgpath keeps its message in a property that its types leave out. */

@@ -97,6 +97,7 @@ const reachOf = ({ box, stroke }: Shape): Box => (stroke ? grown(box, stroke.wid
 /** The outermost svg element shows nothing beyond its own viewport (SVG 1.1, 14.3.2). */
 function isOffPage({ page: { width, height } }: Scene, { aside }: Context, box: Box): boolean {
   if (aside || width === undefined || height === undefined) return false
+  if (box.x > 0 && box.y > 0 && box.x < width && box.y < height) return false
   const painted = {
     ...box,
     width: Math.max(box.width, Number.MIN_VALUE),

@@ -60,6 +60,7 @@ export function readDrawing(bytes: Uint8Array, options: { scale?: number } = {})
 
 /** The page; a side that the drawing does not state reaches to the farthest shape. */
 function viewportOf(page: { width?: number; height?: number }, { shapes }: Collector): Drawing['viewport'] {
+  if (page.width !== undefined && page.height !== undefined) return { width: page.width, height: page.height }
   const all = unionOfBoxes(shapes.map((shape) => shape.box))
   return {
     width: page.width ?? Math.max(0, all ? all.x + all.width : 0),

@@ -98,6 +98,25 @@ export interface Context {
   aside?: boolean
 }
 
+/**
+ * What holds inside an element before it changes anything but its style. Every field is written out: this is done for every
+ * element, and an object that is spread costs several times as much.
+ */
+export const contextInside = (parent: Context, element: Element, style: Style): Context => ({
+  matrix: parent.matrix,
+  style,
+  opacity: parent.opacity,
+  viewport: parent.viewport,
+  labels: parent.labels,
+  clips: parent.clips,
+  barrier: parent.barrier,
+  tint: parent.tint,
+  chain: { element, above: parent.chain },
+  depth: parent.depth + 1,
+  source: parent.source,
+  aside: parent.aside,
+})
+
 /** What to resolve lengths against at this place. */
 export const lengthsAt = (scene: Scene, context: Context): LengthContext => ({
   viewport: context.viewport,

@@ -62,7 +62,6 @@ const LAYERS: readonly Layer[] = ['fill', 'stroke', 'markers']
 
 /** SVG 2, 13.8: what is named comes first, the rest follows in the usual order. */
 function layersOf(written: string): readonly Layer[] {
-  if (written === 'normal') return LAYERS
   const named = LAYERS.filter((layer) => written.split(/\s+/).includes(layer))
   named.sort((a, b) => written.indexOf(a) - written.indexOf(b))
   return [...named, ...LAYERS.filter((layer) => !named.includes(layer))]
@@ -74,10 +73,16 @@ function paintLayers(
   context: Context,
   bare: Shape,
   space: Matrix,
-  dots?: Contour[],
+  dots: Contour[] | undefined,
 ): void {
   const fill = element.name === 'line' ? undefined : fillOf(scene, context)
   const stroke = strokeSeen(scene, element, context, bare, space, fill !== undefined)
+  if (context.style.paintOrder === 'normal' && !dots && !fill?.pattern) {
+    if (fill) bare.fill = fill.paint
+    if (stroke) bare.stroke = stroke
+    if (fill || stroke) showShape(scene, element, context, bare)
+    return renderMarkers(scene, element, context)
+  }
   const layers = layersOf(context.style.paintOrder)
   const show = (shape: Shape) => showShape(scene, element, context, shape)
   const together = stroke && !dots && !fill?.pattern && layers.indexOf('fill') + 1 === layers.indexOf('stroke')

@@ -55,7 +55,7 @@ export function visit(scene: Scene, element: Element, parent: Context): void {
     return
   }
   if (SILENT.has(element.name) || !meetsConditions(element)) return
-  if (ANIMATION.test(element.name) || element.name === 'script')
+  if (!SHAPE_NAMES.has(element.name) && (ANIMATION.test(element.name) || element.name === 'script'))
     return scene.collector.ignore(sourceAt(element, parent), 'The drawing is read as it stands still.', NOTHING)
   const context = enter(scene, element, parent)
   if (!context) return
