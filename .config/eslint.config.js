@@ -1,3 +1,4 @@
+import { fileURLToPath, URL } from 'node:url'
 import js from '@eslint/js'
 import tseslint from 'typescript-eslint'
 
@@ -7,7 +8,12 @@ export default tseslint.config(
   {
     files: ['src/**/*.ts', 'tests/**/*.ts'],
     extends: [...tseslint.configs.recommendedTypeChecked],
-    languageOptions: { parserOptions: { project: './tests/tsconfig.json', tsconfigRootDir: import.meta.dirname } },
+    languageOptions: {
+      parserOptions: {
+        project: './tests/tsconfig.json',
+        tsconfigRootDir: fileURLToPath(new URL('..', import.meta.url)),
+      },
+    },
     rules: {
       '@typescript-eslint/require-await': 'off',
       '@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_' }],
@@ -16,6 +22,17 @@ export default tseslint.config(
   },
   {
     files: ['**/*.mjs', '*.js'],
-    languageOptions: { globals: { process: 'readonly', console: 'readonly', performance: 'readonly', URL: 'readonly', fetch: 'readonly', Buffer: 'readonly', setTimeout: 'readonly', clearTimeout: 'readonly' } },
+    languageOptions: {
+      globals: {
+        process: 'readonly',
+        console: 'readonly',
+        performance: 'readonly',
+        URL: 'readonly',
+        fetch: 'readonly',
+        Buffer: 'readonly',
+        setTimeout: 'readonly',
+        clearTimeout: 'readonly',
+      },
+    },
   },
 )
