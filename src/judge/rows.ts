@@ -25,11 +25,11 @@ const ready = new WeakMap<LoadedStandard, Map<Use, Row[]>>()
 /** Every row of a standard, in the order of the table. */
 export function rowsFor(standard: LoadedStandard, use: Use): Row[] {
   const byUse = ready.get(standard) ?? new Map<Use, Row[]>()
-  ready.set(standard, byUse)
   const before = byUse.get(use)
   if (before) return before
   const rows = standard.requirements.map((requirement) => makeRow(standard, requirement, use))
   byUse.set(use, rows)
+  ready.set(standard, byUse)
   return rows
 }
 
@@ -58,7 +58,6 @@ const judged = new WeakMap<Requirement, Map<string, Judgement>>()
 /** A row that is not held against a sign. The same reason gives the same object. */
 export function notApplicable(requirement: Requirement, limit: ResolvedLimit, because: string): Judgement {
   const known = judged.get(requirement) ?? new Map<string, Judgement>()
-  judged.set(requirement, known)
   const before = known.get(because)
   if (before?.limit === limit) return before
   const judgement: Judgement = {
@@ -74,5 +73,6 @@ export function notApplicable(requirement: Requirement, limit: ResolvedLimit, be
   }
   if (known.size >= MOST_REASONS) known.clear()
   known.set(because, judgement)
+  judged.set(requirement, known)
   return judgement
 }

@@ -19,15 +19,13 @@ export interface Frame {
 /** Rounding in a fit of the reading direction: below this many degrees a sign counts as drawn upright. */
 const UPRIGHT_WITHIN = 0.5
 
-const frames = new WeakMap<Sign, Frame>()
+/** The sign that is being measured: one at a time, so that no more than one is held. */
+let current: { sign: Sign; frame: Frame } | undefined
 
-/** The frame of a sign, made once. */
+/** The frame of a sign, made once while it is measured. */
 export function frameOf(sign: Sign): Frame {
-  const before = frames.get(sign)
-  if (before) return before
-  const frame = makeFrame(sign)
-  frames.set(sign, frame)
-  return frame
+  if (current?.sign !== sign) current = { sign, frame: makeFrame(sign) }
+  return current.frame
 }
 
 function makeFrame(sign: Sign): Frame {

@@ -50,13 +50,13 @@ export function measurer(given: Sign, translator: Translator): Measure {
   const pairs = (): Pairs => (found ??= { pairs: tryPair(sign, translator) }).pairs
   return (name, scope) => {
     const key = keyOf(scope)
-    const inScope = taken.get(key) ?? new Map<string, Measurement>()
-    taken.set(key, inScope)
-    const before = inScope.get(name)
+    let inScope = taken.get(key)
+    const before = inScope?.get(name)
     if (before) return before
     const quantity = Object.hasOwn(QUANTITIES, name) ? QUANTITIES[name] : undefined
     if (!quantity) throw new RangeError(`the quantity ${name} is not defined`)
     const measurement = take(name, quantity, { sign, translator, scope, pairs })
+    if (!inScope) taken.set(key, (inScope = new Map<string, Measurement>()))
     inScope.set(name, measurement)
     return measurement
   }
@@ -66,7 +66,9 @@ export function measurer(given: Sign, translator: Translator): Measure {
 const keys = new WeakMap<Scope, string>()
 
 function keyOf(scope: Scope): string {
-  const key = keys.get(scope) ?? `${scope.parts?.join() ?? ''} ${scope.sections?.join() ?? ''}`
+  const before = keys.get(scope)
+  if (before !== undefined) return before
+  const key = `${scope.parts?.join() ?? ''} ${scope.sections?.join() ?? ''}`
   keys.set(scope, key)
   return key
 }
@@ -75,7 +77,8 @@ function take(name: string, quantity: Quantity, subject: Subject): Measurement {
   const { sign } = subject
   const { unit, method } = quantity
   const found = withUnread(quantity.take(subject), quantity, sign.unread)
-  const readings = sign.measured.filter((m) => m.quantity === name && m.values.length > 0)
+  const readings =
+    sign.measured.length > 0 ? sign.measured.filter((m) => m.quantity === name && m.values.length > 0) : []
   // A reading settles what the sign has; it puts nothing on a sign that has nothing to measure it on.
   if (readings.length === 0 || found.observations.length + found.gaps.length === 0)
     return measurementOf(name, quantity, found)

@@ -53,7 +53,9 @@ const settled = new WeakMap<Judgement, Found>()
 
 /** Of a row that does not apply nothing hangs on the sign: judgements that are the same object give the same text. */
 function outOfPlay(judgement: Judgement): Found {
-  const found = settled.get(judgement) ?? foundBy(judgement, [], [])
+  const before = settled.get(judgement)
+  if (before) return before
+  const found = foundBy(judgement, [], [])
   settled.set(judgement, found)
   return found
 }

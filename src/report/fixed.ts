@@ -5,7 +5,7 @@ import type { Finding } from './finding-schema.js'
 import { kept } from './numbers.js'
 import type { Report } from './schema.js'
 
-/** What a standard itself puts into a report: the same in every report, so it is made once. Frozen, since it is shared. */
+/** What a standard itself puts into a report: the same in every report, so it is made once, and frozen, since it is shared. */
 
 /** The part of a finding that says what is asked; it hangs on the row and on the limit in force. */
 export type Asked = Pick<
@@ -15,22 +15,32 @@ export type Asked = Pick<
 
 const asked = new WeakMap<LoadedStandard, WeakMap<Requirement, WeakMap<ResolvedLimit, Asked>>>()
 
-/** What a row asks, with the limit in force. The same row and limit give the same frozen object. */
+/**
+ * What a row asks, with the limit in force. The same row and limit give the same frozen object; a limit that is worked out for
+ * each sign is not kept.
+ */
 export function askedBy(standard: LoadedStandard, requirement: Requirement, limit: ResolvedLimit): Asked {
+  if (limit.kind === 'by-viewing-distance') return ask(standard, requirement, limit)
   const rows = asked.get(standard) ?? new WeakMap<Requirement, WeakMap<ResolvedLimit, Asked>>()
   const limits = rows.get(requirement) ?? new WeakMap<ResolvedLimit, Asked>()
   const before = limits.get(limit)
   if (before) return before
-  const made = ask(standard, requirement, limit)
+  const made = frozen(ask(standard, requirement, limit))
   asked.set(standard, rows)
   rows.set(requirement, limits)
   limits.set(limit, made)
   return made
 }
 
+function frozen(made: Asked): Asked {
+  Object.freeze(made.limit)
+  Object.freeze(made.citation)
+  return Object.freeze(made)
+}
+
 function ask(standard: LoadedStandard, row: Requirement, limit: ResolvedLimit): Asked {
   const { requirement, clause, title, force, stage, quantity, citation } = row
-  return Object.freeze({
+  return {
     requirement,
     clause,
     title,
@@ -38,21 +48,21 @@ function ask(standard: LoadedStandard, row: Requirement, limit: ResolvedLimit): 
     force,
     stage,
     quantity,
-    limit: Object.freeze({
+    limit: {
       min: kept(limit.min),
       max: kept(limit.max),
       allowed: limit.pass ?? null,
       unit: limit.unit,
       printed: limit.printed,
-    }),
-    citation: Object.freeze({
+    },
+    citation: {
       document: standard.sources[citation.source]?.document ?? citation.source,
       clause: limit.clause,
       scopedBy: row.scope.clause,
       confidence: citation.confidence,
       note: citation.note ?? null,
-    }),
-  })
+    },
+  }
 }
 
 type ReportStandard = Report['standards'][number]
