@@ -19,16 +19,18 @@ export const loggerOptions = (level: string): FastifyServerOptions['logger'] => 
 const pathOf = (url: string): string => url.split('?', 1)[0] ?? ''
 
 export function logRequests(app: FastifyInstance) {
-  app.addHook('onRequest', async (request, reply) => {
+  app.addHook('onRequest', (request, reply, done) => {
     void reply.header('x-request-id', request.id)
+    done()
   })
-  app.addHook('onResponse', async (request, reply) => {
+  app.addHook('onResponse', (request, reply, done) => {
     request.log.info({
       method: request.method,
       path: pathOf(request.url),
       status: reply.statusCode,
       milliseconds: Math.round(reply.elapsedTime),
     })
+    done()
   })
 }
 

@@ -1,8 +1,6 @@
 import { randomUUID } from 'node:crypto'
 import accepts from '@fastify/accepts'
-import helmet from '@fastify/helmet'
 import multipart from '@fastify/multipart'
-import swaggerUi from '@fastify/swagger-ui'
 import Fastify, { LogController, type FastifyInstance } from 'fastify'
 import { validatorCompiler } from 'fastify-type-provider-zod'
 import { createTranslator } from '../braille/engine.js'
@@ -19,6 +17,8 @@ import { Pool } from './pool.js'
 import { problemPageRoutes } from './problem-pages.js'
 import { ServiceProblem } from './problems.js'
 import { readingRoutes } from './readings.js'
+import { installReference } from './reference.js'
+import { installSecurityHeaders } from './security-headers.js'
 import { LIMITS, type Settings } from './settings.js'
 import { standardRoutes } from './standards.js'
 import { translationRoutes } from './translations.js'
@@ -54,8 +54,9 @@ export async function buildService(
   let draining = false
   app.decorate('drain', () => void (draining = true))
   // A connection that a client keeps open would hold up the end of the process.
-  app.addHook('onSend', async (_request, reply) => {
+  app.addHook('onSend', (_request, reply, payload, done) => {
     if (draining) void reply.header('connection', 'close')
+    done(null, payload)
   })
   const pool = new Pool(settings, (error) => app.log.error({ err: error }, 'a worker thread failed'))
   app.addHook('onListen', async () => void pool.start())
@@ -64,13 +65,10 @@ export async function buildService(
   app.setValidatorCompiler(validatorCompiler)
   app.setSerializerCompiler(() => (data) => JSON.stringify(data))
   installErrorHandler(app)
+  await installSecurityHeaders(app)
   logRequests(app)
   installNotFound(app)
   await app.register(accepts)
-  await app.register(helmet, {
-    contentSecurityPolicy: { directives: { 'upgrade-insecure-requests': null } },
-    strictTransportSecurity: false,
-  })
   await app.register(multipart, {
     limits: {
       fileSize: LIMITS.drawing,
@@ -83,7 +81,7 @@ export async function buildService(
   const json = jsonReader(app)
   readBodies(app, json)
   await installOpenApi(app)
-  await app.register(swaggerUi, { routePrefix: '/docs' })
+  await installReference(app)
 
   homeRoute(app)
   healthRoutes(app, () => draining)
@@ -95,6 +93,8 @@ export async function buildService(
   await app.ready()
   return app
 }
+
+const COMPRESSED = 'Compressed bodies are not read here; send it without Content-Encoding.'
 
 /** JSON as a value, a drawing as bytes; a form is read by its route. Anything else, and any compression, is not read. */
 function readBodies(app: FastifyInstance, json: ReturnType<typeof jsonReader>) {
@@ -109,12 +109,9 @@ function readBodies(app: FastifyInstance, json: ReturnType<typeof jsonReader>) {
     { parseAs: 'buffer', bodyLimit: LIMITS.drawing },
     async (_request: unknown, body: unknown) => body,
   )
-  app.addHook('onRequest', async (request) => {
+  app.addHook('onRequest', (request, _reply, done) => {
     const encoding = request.headers['content-encoding']
-    if (encoding !== undefined && encoding !== 'identity')
-      throw new ServiceProblem(
-        'unsupported-media-type',
-        'Compressed bodies are not read here; send it without Content-Encoding.',
-      )
+    const compressed = encoding !== undefined && encoding !== 'identity'
+    done(compressed ? new ServiceProblem('unsupported-media-type', COMPRESSED) : undefined)
   })
 }
