@@ -21,13 +21,14 @@ export function join(found: Found[], why: string): Found {
 
 /** The observation of a fact that is known, at its own places when it names some. */
 export function observe<T extends number | string | boolean>(fact: Known<T>, place: Place): Observation {
-  const { value, min, max, count, uncertainty, basis, places, method } = fact
+  const { value, min, max, count, uncertainty, basis, places, method, between } = fact
   const observation: Observation = { value, basis, places: places && places.length > 0 ? places : [place] }
   if (typeof min === 'number') observation.min = min
   if (typeof max === 'number') observation.max = max
   if (count !== undefined) observation.count = count
   if (uncertainty !== undefined) observation.uncertainty = uncertainty
   if (method !== undefined) observation.remark = method
+  if (between) observation.between = between
   return observation
 }
 
@@ -68,6 +69,7 @@ export function ratio(above: Known<number>, below: Known<number>, name: string, 
   if (above.min !== undefined || high !== below.value) observation.min = (above.min ?? above.value) / high
   if (above.max !== undefined || low !== below.value) observation.max = (above.max ?? above.value) / low
   if (above.count !== undefined) observation.count = above.count
+  if (above.between) observation.between = above.between
   if (uncertainty > 0) observation.uncertainty = uncertainty
   return observation
 }

@@ -1,4 +1,4 @@
-import type { Place, WhyUnknown } from '../sign/sign.js'
+import type { Between, Place, WhyUnknown } from '../sign/sign.js'
 
 /** One value of a quantity at one place of the sign. */
 export interface Observation {
@@ -21,6 +21,8 @@ export interface Observation {
   places: Place[]
   /** Number of the lettering that it was taken from, where it was taken from one. */
   lettering?: number
+  /** Of a distance between neighbouring characters: those that have the least and the greatest. */
+  between?: Between
   /** Other quantities that the limit of this observation depends on, e.g. `strokeThickness` in mm. */
   context?: Record<string, number | string | boolean>
   /** What keeps the limit of this observation from being known, and what would tell it. */

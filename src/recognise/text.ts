@@ -1,6 +1,7 @@
 import { boxOfPoints, unionOfBoxes, type Box } from '../geometry/box.js'
 import type { Point } from '../geometry/point.js'
 import { distanceBetween } from '../geometry/polyline.js'
+import { betweenOf } from './between.js'
 import { isKnown, missing, type Fact, type Lettering, type LetteringLine, type LetteringPart } from '../sign/sign.js'
 import { alongLine, angleOf, downLine, sameDirection, type Frame } from './frame.js'
 import type { LaidCharacter, LaidRun } from './layout.js'
@@ -174,7 +175,7 @@ const spacingBetween = ({ face }: LaidRun, lines: readonly Line[], letteringLine
   face.kind === 'substitute' ? notTheOutlines(face) : spacingOf(lines, letteringLines)
 
 function spacingOf(lines: readonly Line[], letteringLines: readonly LetteringLine[]): Fact<number> {
-  const gaps: { distance: number; line: number }[] = []
+  const gaps: { distance: number; line: number; pair: [string, string] }[] = []
   lines.forEach(({ runs }, line) => {
     const frame = runs[0].frame
     if (!frame) return
@@ -187,7 +188,8 @@ function spacingOf(lines: readonly Line[], letteringLines: readonly LetteringLin
     characters.slice(1).forEach((c, i) => {
       const left = characters[i]
       if (c.outlines.length === 0 || left.outlines.length === 0 || between[i] > room) return
-      gaps.push({ distance: distanceBetween(left.outlines, c.outlines).distance, line })
+      const pair: [string, string] = [left.character, c.character]
+      gaps.push({ distance: distanceBetween(left.outlines, c.outlines).distance, line, pair })
     })
   })
   if (gaps.length === 0) return { unknown: 'missing-fact', why: 'no two characters stand next to each other' }
@@ -202,6 +204,7 @@ function spacingOf(lines: readonly Line[], letteringLines: readonly LetteringLin
     count: distances.length,
     method: 'least distance between the outlines of neighbouring characters, not across spaces',
     places: [...new Set(extremes)],
+    between: betweenOf(gaps),
   }
 }
 

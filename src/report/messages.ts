@@ -51,8 +51,16 @@ function interval(judgement: Judgement): string {
   const be = words.plural ? 'are' : 'is'
   const several = (judgement.measurement?.observations ?? []).reduce((sum, o) => sum + (o.count ?? 1), 0) > 1
   const atWorst = several ? (failed ? ' at its worst' : ' where it is nearest to the limit') : ''
+  const pair = several ? between(judgement, value) : ''
   const excess = failed ? excessOf(written, value, ends) : ''
-  return `The ${words.name} ${be} ${written.value}${of}${atWorst}${excess}; ${allowed(written, ends)}.`
+  return `The ${words.name} ${be} ${written.value}${of}${atWorst}${pair}${excess}; ${allowed(written, ends)}.`
+}
+
+/** The two characters whose distance decided, where it is known which they are. */
+function between({ decisive }: Judgement, value: number): string {
+  const [o] = decisive
+  const pair = value === o?.min ? o.between?.least : value === o?.max ? o.between?.most : undefined
+  return pair ? `, between “${pair[0]}” and “${pair[1]}”` : ''
 }
 
 function excessOf(written: Written, value: number, ends: Ends): string {

@@ -91,6 +91,13 @@ export interface Known<T> {
   method?: string
   /** Elements that show the extremes, when they are not the whole part. */
   places?: Place[]
+  /** Of a distance between neighbouring characters: those that have the least and the greatest. */
+  between?: Between
+}
+
+export interface Between {
+  least: [string, string]
+  most: [string, string]
 }
 
 export type WhyUnknown = 'missing-fact' | 'needs-judgement' | 'unreadable' | 'limit-reached'

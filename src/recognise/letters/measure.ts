@@ -1,5 +1,6 @@
 import { distanceBetween } from '../../geometry/polyline.js'
 import type { Fact, Known, Lettering } from '../../sign/sign.js'
+import { betweenOf } from '../between.js'
 import { contoursOf, mapInk } from './ink.js'
 import type { ReadCharacter, ReadLine } from './read.js'
 import { viewBack, type Lie } from './rows.js'
@@ -102,18 +103,24 @@ function strokeOf(read: readonly ReadCharacter[], { slant }: Lie): Fact<number> 
 
 function gapsOf(lines: readonly ReadLine[], lie: Lie): Fact<number> {
   const back = viewBack(lie)
-  const distances: number[] = []
+  const gaps: { distance: number; pair: [string, string] }[] = []
   for (const { characters, spacing } of lines) {
     const drawn = characters.map((c) => contoursOf(mapInk(c.part.ink, back)))
     for (let i = 1; i < drawn.length; i++) {
       const space = spacing.spaces[i - 1]
       if (space === undefined) return unreadable('a gap may be one between letters or one between words')
-      if (!space) distances.push(distanceBetween(drawn[i - 1], drawn[i]).distance)
+      const pair: [string, string] = [nameOf(characters[i - 1]), nameOf(characters[i])]
+      if (!space) gaps.push({ distance: distanceBetween(drawn[i - 1], drawn[i]).distance, pair })
     }
   }
-  if (distances.length === 0) return { unknown: 'missing-fact', why: 'no two characters stand next to each other' }
-  return known(distances, 'least distance between the outlines of neighbouring characters, not across spaces')
+  if (gaps.length === 0) return { unknown: 'missing-fact', why: 'no two characters stand next to each other' }
+  const distances = gaps.map(({ distance }) => distance)
+  const method = 'least distance between the outlines of neighbouring characters, not across spaces'
+  return { ...known(distances, method), between: betweenOf(gaps) }
 }
+
+/** A character that was not read beyond doubt has no name. */
+const nameOf = ({ readings }: ReadCharacter): string => (readings.length === 1 ? readings[0] : '?')
 
 function baselinesOf(lines: readonly ReadLine[]): Fact<number> {
   const steps = lines.slice(1).map((line, i) => line.baseline - lines[i].baseline)
