@@ -1,4 +1,5 @@
 import { compile, type Options } from 'css-select'
+import { ANYTHING } from './collector.js'
 import { parseDeclarations, type Declaration } from './declarations.js'
 import { isElement, type Child, type Element, type SvgDocument } from './document.js'
 import { LIMITS } from './limits.js'
@@ -21,6 +22,10 @@ const PRESENTATION = new Set(
     'text-decoration transform-origin paint-order stop-color stop-opacity mask-type'
   ).split(' '),
 )
+
+/** A value that stands elsewhere: CSS Custom Properties 1, 3. */
+const VARIABLE = /var\(/i
+const PAINTS = new Set(['fill', 'stroke', 'color', 'stop-color'])
 
 export type Declared = ReadonlyMap<string, string>
 
@@ -51,21 +56,32 @@ export class Cascade {
     return declared
   }
 
-  private declaredFor({ attributes }: Element, matching: readonly Matcher[], style: string | undefined): Declared {
+  private declaredFor(element: Element, matching: readonly Matcher[], style: string | undefined): Declared {
     const declared = new Map<string, string>()
-    attributes.forEach((name, value) => {
-      if (PRESENTATION.has(name)) declared.set(name, value)
+    element.attributes.forEach((name, value) => {
+      if (PRESENTATION.has(name) && !this.isVariable(element, name, value)) declared.set(name, value)
     })
     if (matching.length === 0 && style === undefined) return declared
     const important = new Set<string>()
     const apply = ({ property, value, important: strong }: Declaration) => {
-      if (important.has(property) && !strong) return
+      if (this.isVariable(element, property, value) || (important.has(property) && !strong)) return
       if (strong) important.add(property)
       declared.set(property, value)
     }
     for (const { rule } of matching) rule.declarations.forEach(apply)
     if (style !== undefined) parseDeclarations(style).forEach(apply)
     return declared
+  }
+
+  /**
+   * Values with variables are not worked out: a paint is then not known, and any other property is told, for what it would
+   * have changed is read as if it were not declared.
+   */
+  private isVariable(element: Element, property: string, value: string): boolean {
+    if (!VARIABLE.test(value) || PAINTS.has(property) || property.startsWith('--')) return false
+    const why = `Its property ${quote(property)} is a variable, which is not worked out.`
+    this.gaps.push({ element, why, couldBe: ANYTHING })
+    return true
   }
 
   private index(rule: Rule, order: number): void {

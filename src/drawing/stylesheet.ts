@@ -1,4 +1,5 @@
 import { generate, parse, type Block, type CssNode, type Selector } from 'css-tree'
+import type { CouldBe } from './collector.js'
 import type { Declaration } from './declarations.js'
 import type { Element } from './document.js'
 import { ownText } from './document.js'
@@ -21,7 +22,7 @@ export interface Rule {
 export interface SheetGap {
   element: Element
   why: string
-  couldBe: ('lettering' | 'colour')[]
+  couldBe: CouldBe
 }
 
 export interface Sheets {

@@ -68,6 +68,17 @@ describe('what is declared', () => {
     )
   })
 
+  it('leaves variables alone and tells of each that would change more than a colour (CSS Custom Properties 1, 3)', () => {
+    const drawing = read(
+      page(
+        `<style>:root{--w:3px} .a{stroke-width:var(--w);fill:var(--x, red)}</style>${rect('class="a" stroke="red"')}${rect('stroke="red" stroke-width="var(--w)"')}`,
+      ),
+    )
+    expect(drawing.shapes.map(({ fill }) => fill?.rgb)).toEqual([undefined, [0, 0, 0]])
+    expect(drawing.ignored.map(({ couldBe }) => couldBe.includes('braille'))).toEqual([true, true])
+    expect(read(page(rect('style="--w:var(--v);fill:red"'))).ignored).toEqual([])
+  })
+
   it('limits style sheets and the work of their selectors', () => {
     const rules = (count: number) => page(`<style>${'a{}'.repeat(count)}</style>`)
     expect(() => read(rules(LIMITS.styleSelectors))).not.toThrow()
