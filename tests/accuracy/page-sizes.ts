@@ -49,8 +49,8 @@ braille below, the dots in ten constructions, the page in four ways to say its s
 last digit of a double. Sizes are drawn evenly from ranges about what the standards ask and beyond. The truth is the number
 that the sign was made with, or an exact number of the font file.
 
-What both texts of each sign were read as; “open” says that something was left unread and nothing was read wrong. Cells that stand
-nearer or farther than any standard known to us allows are drawn on a few more signs, for the reading alone:
+How both texts of each sign were read; “open” says that something was left unread and nothing was read wrong. Cells that
+stand nearer or farther than Table 703.3.1 of the 2010 ADA Standards allows are drawn on a few more signs, for the reading alone:
 
 ${table(
   'lrrrr',
