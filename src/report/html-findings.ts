@@ -67,10 +67,8 @@ function failure(number: number, finding: Finding): Html {
       }
       <dt>What is asked</dt>
       <dd>${finding.asks}</dd>
-      <dt>Evidence</dt>
-      <dd>${STAGE_WORDS[finding.stage]}</dd>
       <dt>Requirement</dt>
-      <dd>${code(finding.requirement)}</dd>
+      <dd>${code(finding.requirement)}, evidence: ${STAGE_WORDS[finding.stage].toLowerCase()}</dd>
     </dl>
   </article>`
 }

@@ -56,7 +56,7 @@ body{font-size:8.5pt;line-height:1.3}.skip{display:none}header,main,footer{max-w
 p,ul{margin:.3rem 0}ul{padding-left:1.1rem}.verdict{font-size:10pt;padding:.3rem .7rem;margin:0 0 .4rem}.verdict strong{font-size:12pt}.finding{padding:.4rem .7rem;margin:0 0 .5rem}dl{gap:.1rem .7rem;grid-template-columns:7.5rem 1fr}
 #sources td:nth-child(2){width:50%}table{font-size:7.5pt;line-height:1.25;margin:0 0 .5rem}th,td{padding:.12rem .35rem;min-width:5.5rem}caption{display:none}#reading caption{display:table-caption;padding:.1rem 0}.blank{min-width:5rem}.cells{font-size:1.3rem}
 summary{list-style:none;padding:.2rem 0;break-after:avoid}summary::-webkit-details-marker{display:none}details::details-content{content-visibility:visible;display:block}.scroll{overflow:visible}
-figure{padding:0;break-inside:avoid}figure svg{max-height:90mm}figcaption{padding:.1rem .4rem}
+figure{padding:0;break-inside:avoid}figure svg{max-height:85mm}figcaption{padding:.1rem .4rem}
 .number{print-color-adjust:exact;-webkit-print-color-adjust:exact}}
 @page{margin:12mm}
 `
