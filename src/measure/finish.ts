@@ -1,5 +1,5 @@
 import { FINISHES, isKnown, type Fact, type Finish, type Place, type Sign } from '../sign/sign.js'
-import { join, PANEL_POINTER, pointerOf, take } from './facts.js'
+import { join, nothing, PANEL_POINTER, pointerOf, take } from './facts.js'
 import { letteringIn, NO_LETTERING } from './lettering.js'
 import type { Found, Quantities } from './quantity.js'
 
@@ -10,15 +10,25 @@ import type { Found, Quantities } from './quantity.js'
 
 const CHOICES = [...FINISHES]
 
-export function finishOf(sign: Sign, own: Fact<Finish>, place: Place, pointer: string): Found[] {
-  const panel = take(sign.panel.finish, sign.panel.place, {
+/** The panel's finish. */
+const finishOfPanel = ({ panel }: Sign): Found =>
+  take(panel.finish, panel.place, {
     pointer: `${PANEL_POINTER}/finish`,
     ask: 'What finish has the panel?',
     choices: CHOICES,
   })
-  if (!isKnown(own) && own.unknown === 'missing-fact') return [panel]
-  return [panel, take(own, place, { pointer, ask: 'What finish has this part?', choices: CHOICES })]
+
+/** A part's own finish; nothing for a part that has the panel's. */
+function ownFinish(own: Fact<Finish>, place: Place, pointer: string): Found[] {
+  if (!isKnown(own) && own.unknown === 'missing-fact') return []
+  return [take(own, place, { pointer, ask: 'What finish has this part?', choices: CHOICES })]
 }
+
+/** The finish of a part and of the panel that it stands on. */
+export const finishOf = (sign: Sign, own: Fact<Finish>, place: Place, pointer: string): Found[] => [
+  finishOfPanel(sign),
+  ...ownFinish(own, place, pointer),
+]
 
 export const FINISH: Quantities = {
   'visual.finish': {
@@ -28,20 +38,12 @@ export const FINISH: Quantities = {
     doubt: 'more',
     take: (subject) => {
       const all = letteringIn(subject)
-      if (all.length === 0) return join([], NO_LETTERING)
-      const found = all.flatMap(({ lettering: { finish, place }, n }) =>
-        finishOf(subject.sign, finish, place, pointerOf(place, 'lettering', n, 'finish')),
+      if (all.length === 0) return nothing(NO_LETTERING)
+      const own = all.flatMap(({ lettering: { finish, place }, n }) =>
+        ownFinish(finish, place, pointerOf(place, 'lettering', n, 'finish')),
       )
-      return join(unique(found), NO_LETTERING)
+      // The panel is asked about once, however many parts stand on it.
+      return join([finishOfPanel(subject.sign), ...own], NO_LETTERING)
     },
   },
-}
-
-/** The panel is asked about once, however many parts stand on it. */
-function unique(found: Found[]): Found[] {
-  const seen = new Set<string>()
-  return found.filter(({ observations, gaps }) => {
-    const key = JSON.stringify([observations, gaps])
-    return seen.has(key) ? false : seen.add(key)
-  })
 }

@@ -106,6 +106,8 @@ function splitNote(judgement: Judgement): string {
 }
 
 function remarks(judgement: Judgement): string {
+  const [only] = judgement.decisive
+  if (judgement.decisive.length <= 1) return only?.remark && !isMethod(only) ? sentence(only.remark) : ''
   const told = new Set(
     judgement.decisive
       .map((o) => (isMethod(o) ? undefined : o.remark))
@@ -164,4 +166,8 @@ function reasonsOf({ gaps, requirement }: Judgement): string {
   return joined([...told.slice(0, MOST_TOLD), more > 0 ? `And ${more} more.` : ''])
 }
 
-const joined = (parts: string[]): string => parts.filter((part) => part !== '').join(' ')
+function joined(parts: string[]): string {
+  let text = ''
+  for (const part of parts) if (part !== '') text = text === '' ? part : `${text} ${part}`
+  return text
+}

@@ -97,11 +97,31 @@ export interface Written {
 }
 
 /**
- * Writes a value beside its limit.
+ * Writes a value beside its limit. The result is shared and not to be changed.
  * @param value in millimetres or as a ratio
  * @param outside see `decimalsFor`
  */
 export function write(value: number, ends: Ends, notation: Notation, outside: boolean): Written {
+  const before = written.get(value)
+  const same = before?.find(
+    (one) => one.notation === notation && one.outside === outside && one.min === ends.min && one.max === ends.max,
+  )
+  if (same) return same.text
+  const text = writeAnew(value, ends, notation, outside)
+  if (!before && written.size >= MOST_WRITTEN) written.clear()
+  if (before && before.length >= MOST_FOR_A_VALUE) before.length = 0
+  const one = { notation, outside, min: ends.min, max: ends.max, text }
+  if (before) before.push(one)
+  else written.set(value, [one])
+  return text
+}
+
+/** Values as they were written: a shop's signs have the same few sizes. */
+const written = new Map<number, { notation: Notation; outside: boolean; min?: number; max?: number; text: Written }[]>()
+const MOST_WRITTEN = 2000
+const MOST_FOR_A_VALUE = 20
+
+function writeAnew(value: number, ends: Ends, notation: Notation, outside: boolean): Written {
   if (notation === 'length') return writeLength(value, ends, outside)
   const { factor, least, form } = FORMS[notation]
   const shown = mapped(ends, (end) => end * factor)
