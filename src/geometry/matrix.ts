@@ -26,7 +26,10 @@ export const multiply = (outer: Matrix, inner: Matrix): Matrix => ({
   f: outer.b * inner.e + outer.d * inner.f + outer.f,
 })
 
-export const apply = (m: Matrix, p: Point): Point => ({ x: m.a * p.x + m.c * p.y + m.e, y: m.b * p.x + m.d * p.y + m.f })
+export const apply = (m: Matrix, p: Point): Point => ({
+  x: m.a * p.x + m.c * p.y + m.e,
+  y: m.b * p.x + m.d * p.y + m.f,
+})
 
 /** The factor by which the map enlarges areas; negative when it mirrors. */
 export const determinant = (m: Matrix): number => m.a * m.d - m.b * m.c
