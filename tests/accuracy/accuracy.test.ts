@@ -9,8 +9,8 @@ import { pageOf } from './page.js'
 import { oddSigns, roundedSigns, sizedSigns, type Share } from './sizes.js'
 
 /**
- * docs/accuracy.md, found anew and compared with what is checked in: `npx vitest run tests/accuracy -u` writes it. Where the truth of each
- * figure comes from is said on the page.
+ * docs/accuracy.md, found anew and compared with what is checked in: `npx vitest run tests/accuracy -u` writes it.
+ * Where the truth of each figure comes from is said on the page.
  */
 
 const PAGE = fileURLToPath(new URL('../../docs/accuracy.md', import.meta.url))

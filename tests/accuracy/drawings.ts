@@ -5,8 +5,9 @@ import type { Report } from '../../src/report/schema.js'
 import { drawingOf, truths, type Truth } from '../end-to-end/truth.js'
 
 /**
- * The drawings of tests/drawings, each a whole check against the truth that the program wrote which made it. A drawing is wrong
- * when anything false is said of it; undecided when nothing is, but something that its truth holds was left open; else right.
+ * The drawings of tests/drawings, each a whole check against the truth that the program wrote which made it. A drawing
+ * is wrong when anything false is said of it; undecided when nothing is, but something that its truth holds was left
+ * open; else right.
  */
 export interface CheckedDrawing {
   name: string

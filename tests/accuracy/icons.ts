@@ -8,8 +8,8 @@ import { Refusal } from '../../src/refusal.js'
 import { isKnown, type BrailleBlock } from '../../src/sign/sign.js'
 
 /**
- * Drawings that are no tactile signs: the icons of the package bootstrap-icons. None of them holds braille; some hold letters
- * or figures. What is claimed of them is counted.
+ * Drawings that are no tactile signs: the icons of the package bootstrap-icons. None of them holds braille; some hold
+ * letters or figures. What is claimed of them is counted.
  */
 
 export interface Claims {
@@ -33,7 +33,10 @@ const bytesOf = (name: string) => readFileSync(new URL(`${name}.svg`, FOLDER))
 
 const OPTIONS: CheckOptions = { use: 'permanent-room', decisionRule: 'simple', unitSystem: 'printed', language: 'en' }
 
-/** Looks at each icon as the first step of a check does that looks for braille. @param size side of the icon, millimetres */
+/**
+ * Looks at each icon as the first step of a check does that looks for braille.
+ * @param size side of the icon, millimetres
+ */
 export function brailleOnIcons(size: number, translator: Translator): Pick<Claims, 'icons' | 'read'> {
   const read = NAMES.flatMap((name) => {
     const drawing = readDrawing(bytesOf(name), { scale: size / UNITS })
@@ -46,9 +49,9 @@ export function brailleOnIcons(size: number, translator: Translator): Pick<Claim
 const cellsOf = (blocks: readonly BrailleBlock[]): string =>
   blocks.flatMap(({ lines }) => lines.flatMap(({ cells }) => (isKnown(cells) ? [cells.value] : []))).join(' / ')
 
-/** Reads every so many-th icon whole. @param size side of the icon, millimetres */
+/** Reads every so many-th icon whole, and those once read wrong. @param size side of the icon, millimetres */
 export function textOnIcons(every: number, size: number, translator: Translator): Claims {
-  const names = NAMES.filter((_, i) => i % every === 0)
+  const names = NAMES.filter((name, i) => i % every === 0 || ONCE_WRONG.includes(name))
   const claims: Claims = { icons: names.length, read: [], refused: 0, open: 0 }
   const options = { ...OPTIONS, scale: size / UNITS }
   for (const name of names) {
@@ -65,7 +68,10 @@ export function textOnIcons(every: number, size: number, translator: Translator)
   return claims
 }
 
-/** What some icons show, judged by eye. */
+/** When all icons were read, a text was claimed on these that they do not show; they are read every time. */
+export const ONCE_WRONG: readonly string[] = ['anthropic', 'card-list', 'window-dock']
+
+/** What some icons show, judged by eye: those on which a text was claimed when all were read. */
 export const SHOWN: Readonly<Record<string, string>> = {
   123: '123',
   'alphabet-uppercase': 'ABC',

@@ -7,7 +7,9 @@ export function table(align: string, head: readonly string[], rows: readonly (re
   return [line(head), rule, ...rows.map(line)].join('\n')
 }
 
-/** Less than this is not told apart from nothing, micrometres: the last bits of a double are not the same everywhere. */
+/**
+ * Less than this is not told apart from nothing, micrometres: the last bits of a double are not the same everywhere.
+ */
 const LEAST_SHOWN = 0.01
 
 /** Millimetres as micrometres: two digits behind the point where one would show nothing. */

@@ -7,10 +7,11 @@ import { rootMeanSquare } from './markdown.js'
 import { seeded } from './random.js'
 
 /**
- * Dots whose centres are off their places by Gaussian noise, against the Cramér–Rao bound: no unbiased estimate of a parameter has a
- * smaller variance than that diagonal element of sigma² (JᵀJ)⁻¹, where J are the derivatives of all coordinates by all
- * parameters (H. Cramér, Mathematical Methods of Statistics, 1946, 32.3; C. R. Rao, Bull. Calcutta Math. Soc. 37, 1945).
- * The model is the strictest there is: one stiff lattice with a place, a rotation and three spacings.
+ * Dots whose centres are off their places by Gaussian noise, against the Cramér–Rao bound: no unbiased estimate of a
+ * parameter has a smaller variance than that diagonal element of sigma² (JᵀJ)⁻¹, where J are the derivatives of all
+ * coordinates by all parameters (H. Cramér, Mathematical Methods of Statistics, 1946, 32.3; C. R. Rao, Bull. Calcutta
+ * Math. Soc. 37, 1945). The model is the strictest there is: one stiff lattice with a place, a rotation and three
+ * spacings.
  */
 
 export const QUANTITIES = ['dotSpacing', 'cellSpacing', 'lineSpacing', 'rotation'] as const
@@ -75,7 +76,10 @@ export function underNoise(sigma: number, signs: number, translator: Translator)
   return { sigma, signs, measured: errors.dotSpacing.length, wrong, ratio, bound }
 }
 
-/** Along the lines x depends on place, dot and cell spacing; across them y on place, dot and line spacing; a turn moves both. */
+/**
+ * Along the lines x depends on place, dot and cell spacing; across them y on place, dot and line spacing; a turn moves
+ * both.
+ */
 function boundOf(cells: readonly string[], sigma: number): Record<Quantity, number> {
   const unit = (of: Partial<typeof SIZES>) =>
     dotPlaces([...cells], { x: 0, y: 0, dot: 0, cell: 0, line: 0, diameter: 0, ...of })

@@ -18,7 +18,9 @@ const NAMES: Record<Measured, string> = {
   characterClearance: 'clear distance, braille to characters',
 }
 
-/** Diameter at which the table of constructions says how far an outline is from the circle that is meant. Millimetres. */
+/**
+ * Diameter at which the table of constructions says how far an outline is from the circle that is meant. Millimetres.
+ */
 const EXAMPLE_DIAMETER = 1.55
 
 const errorsOf = (signs: readonly SizedSign[], name: Measured): number[] => signs.flatMap((s) => s.errors[name] ?? [])
@@ -43,14 +45,15 @@ export function sizesSection({ signs, rounded, odd }: SizesFound): string {
   const decimals = [...rounded.keys()]
   return `## Sizes on drawings
 
-${signs.length} signs are made from numbers: two lines of capitals in the outlines of five open typefaces with two lines of
-braille below, the dots in ten constructions, the page in four ways to say its size
-(${SHEETS.map(({ name }) => name).join('; ')}), the whole turned by ${TURNS.join(', ')} degrees, all coordinates written to the
-last digit of a double. Sizes are drawn evenly from ranges about what the standards ask and beyond. The truth is the number
-that the sign was made with, or an exact number of the font file.
+${signs.length} signs are made from numbers: two lines of capitals in the outlines of five open typefaces with two
+lines of braille below, the dots in ten constructions, the page in four ways to say its size
+(${SHEETS.map(({ name }) => name).join('; ')}), the whole turned by ${TURNS.join(', ')} degrees, all coordinates
+written to the last digit of a double. Sizes are drawn evenly from ranges about what the standards ask and beyond.
+The truth is the number that the sign was made with, or an exact number of the font file.
 
-How both texts of each sign were read; “open” says that something was left unread and nothing was read wrong. Cells that
-stand nearer or farther than Table 703.3.1 of the 2010 ADA Standards allows are drawn on a few more signs, for the reading alone:
+How both texts of each sign were read; “open” says that something was left unread and nothing was read wrong. Cells
+that stand nearer or farther than Table 703.3.1 of the 2010 ADA Standards allows are drawn on a few more signs, for
+the reading alone:
 
 ${table(
   'lrrrr',
@@ -62,8 +65,8 @@ ${table(
 )}
 
 The signs are drawn once more in millimetres with ${decimals.join(' and then ')} digits behind the point
-(${cut.map((s) => s.length).join(' and ')} signs), as programs write them: what is lost then, the file has lost. Errors are in
-micrometres, the largest and the root mean square; “signs” are those on which the size was measured.
+(${cut.map((s) => s.length).join(' and ')} signs), as programs write them: what is lost then, the file has lost.
+Errors are in micrometres, the largest and the root mean square; “signs” are those on which the size was measured.
 
 ${table(
   'lrrr' + 'rr'.repeat(decimals.length),
@@ -73,10 +76,11 @@ ${table(
 
 ### By the construction of the dots
 
-The diameter of a dot is that of the least circle round its outline, as it is drawn. Where the outline is not the circle
-that is meant, that is no error of the measurement, but whoever cuts the file cuts that outline. The two columns in the middle say what a
-dot of ${EXAMPLE_DIAMETER} mm becomes: its greatest and its least width over the circle. Corners of a polygon lie on the circle
-that is meant; a program that puts the middles of the sides on the circle draws a larger dot, and is measured so.
+The diameter of a dot is that of the least circle round its outline, as it is drawn. Where the outline is not the
+circle that is meant, that is no error of the measurement, but whoever cuts the file cuts that outline. The two
+columns in the middle say what a dot of ${EXAMPLE_DIAMETER} mm becomes: its greatest and its least width over the
+circle. Corners of a polygon lie on the circle that is meant; a program that puts the middles of the sides on the
+circle draws a larger dot, and is measured so.
 
 ${table(
   'lrrrrr',

@@ -7,8 +7,9 @@ export interface Random {
 }
 
 /**
- * The generator of S. K. Park and K. W. Miller, "Random number generators: good ones are hard to find", Comm. ACM 31, 1988, with
- * their later multiplier (Comm. ACM 36, 1993); normal numbers by G. E. P. Box and M. E. Muller, Ann. Math. Statist. 29, 1958.
+ * The generator of S. K. Park and K. W. Miller, "Random number generators: good ones are hard to find", Comm. ACM 31,
+ * 1988, with their later multiplier (Comm. ACM 36, 1993); normal numbers by G. E. P. Box and M. E. Muller, Ann. Math.
+ * Statist. 29, 1958.
  */
 const MULTIPLIER = 48271
 const MODULUS = 2147483647

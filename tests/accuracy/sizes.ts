@@ -9,7 +9,10 @@ import { CONSTRUCTIONS, type Construction } from './signs/dots.js'
 import { SHEETS, TURNS } from './signs/sheets.js'
 import { makeSign, MEASURED, type MadeSign, type Make, type Measured, type Sizes } from './signs/sign.js'
 
-/** Signs of known size, read from their drawings: how far each measured size is from the size that the sign was made with. */
+/**
+ * Signs of known size, read from their drawings: how far each measured size is from the size that the sign was made
+ * with.
+ */
 
 export interface SizedSign {
   construction: Construction

@@ -6,7 +6,10 @@ export interface Construction {
   name: string
   /** SVG for the dots at the given places, all of one diameter; `n` writes a number of the drawing's units. */
   write: (centres: readonly Point[], diameter: number, n: (value: number) => string) => string
-  /** Diameter of the least circle round the outline, and its least width, both over the diameter of the circle that is meant. */
+  /**
+   * Diameter of the least circle round the outline, and its least width, both over the diameter of the circle that is
+   * meant.
+   */
   widest: number
   narrowest: number
 }

@@ -7,8 +7,8 @@ import { capital, capitalI, pathData, type Capital } from './glyphs.js'
 import { PAGE, type Sheet } from './sheets.js'
 
 /**
- * A sign made from numbers: two lines of capitals in the outlines of an open typeface, and what they say in two lines of
- * braille below. Its sizes are known because it was made with them, or are exact numbers of the font file.
+ * A sign made from numbers: two lines of capitals in the outlines of an open typeface, and what they say in two lines
+ * of braille below. Its sizes are known because it was made with them, or are exact numbers of the font file.
  */
 
 /** Millimetres. */
@@ -27,8 +27,8 @@ export interface Sizes {
 export interface Make {
   font: Font
   /**
-   * In every pair of neighbours one has its whole side straight and upright, so that their gap is that of their boxes; the second line
-   * begins with a straight side and nothing of it reaches below the baseline.
+   * In every pair of neighbours one has its whole side straight and upright, so that their gap is that of their boxes;
+   * the second line begins with a straight side and nothing of it reaches below the baseline.
    */
   lines: readonly [string, string]
   sizes: Sizes
