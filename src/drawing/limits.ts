@@ -34,6 +34,8 @@ export const LIMITS = {
   selectorSteps: 5_000_000,
   /** Characters of live text that are painted. */
   textCharacters: 100_000,
+  /** Areas that are painted with a pattern, those inside patterns too. */
+  patterns: 2_000,
   /** Shapes that patterns repeat, as often as they do. */
   patternCopies: 50_000,
 } as const

@@ -22,13 +22,14 @@ import { fitViewBox, parseAspectRatio, parseViewBox } from './viewbox.js'
 /**
  * Paints an area with a pattern; false, with an entry among what was passed over, when it is not worked out.
  * @param area the shape that is filled, its `fill` being the pattern with the opacity that is left.
- * @throws {Refusal} `too-complex` when the pattern repeats its shapes too often; they are counted before.
+ * @throws {Refusal} `too-complex` when patterns are painted too often or repeat too many shapes; they are counted before.
  */
 export function paintPattern(scene: Scene, element: Element, pattern: Element, context: Context, area: Shape): boolean {
   const unread = (why: string): boolean => {
     scene.collector.ignore(sourceAt(element, context), why, PICTURE, area.box)
     return false
   }
+  scene.spend('patterns', 1, element)
   const tile = tileOf(scene, element, pattern, context)
   if (tile === 'unreadable') return unread('It is painted with a pattern that cannot be read.')
   if (!tile) return true

@@ -20,6 +20,7 @@ export class Scene {
     pathSegments: 0,
     textCharacters: 0,
     clipEdges: 0,
+    patterns: 0,
     patternCopies: 0,
     dashes: 0,
   }
@@ -66,6 +67,7 @@ const WORDS_FOR = {
   dashes: 'dashes',
   clipEdges: 'edges of clips to hold its shapes against',
   textCharacters: 'characters of live text',
+  patterns: 'areas painted with a pattern',
   patternCopies: 'copies of shapes in patterns',
 } as const
 

@@ -44,6 +44,7 @@ const DRAWING_COUNTS: Record<keyof typeof DRAWING, string> = {
   styleSheetLength: 'UTF-16 units of all style sheets',
   styleSelectors: 'selectors of all style sheets',
   selectorSteps: 'elements that selectors look at',
+  patterns: 'areas that are painted with a pattern, those inside patterns too',
   patternCopies: 'shapes that patterns repeat, as often as they do',
   textCharacters: 'characters of live text that are painted',
 }

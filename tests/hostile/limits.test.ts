@@ -84,6 +84,10 @@ const FIXTURES: Record<keyof typeof LIMITS, (count: number) => string> = {
     const elements = Math.round(count / selectors)
     return page(`<style>${repeat(selectors, (i) => `[a="${i}"]{}`)}</style>${'<g/>'.repeat(elements)}`)
   },
+  patterns: (count) =>
+    page(
+      `<pattern id="p" width="9" height="9" patternUnits="userSpaceOnUse"><circle cx="4" cy="4" r="3"/></pattern>${'<rect width="9" height="9" fill="url(#p)"/>'.repeat(count)}`,
+    ),
   patternCopies: dotted,
   textCharacters: (count) => page(`<text x="1" y="9">${'a'.repeat(count)}</text>`),
 }
