@@ -27,12 +27,14 @@ export const rootMeanSquare = (values: readonly number[]): number =>
 export const largest = (values: readonly number[]): number => values.reduce((most, v) => Math.max(most, Math.abs(v)), 0)
 
 const WIDEST = 120
+/** Words; what is quoted as code is never broken. */
+const WORDS = /(?:`[^`]*`|[^\s`])+/g
 
 /** Breaks paragraphs anew, so that lines are filled whatever numbers stand in them; tables, lists and headings stay. */
 export const flowing = (text: string): string =>
   text
     .split('\n\n')
-    .map((block) => (/^[|#-]/.test(block) ? block : filled(block.split(/\s+/))))
+    .map((block) => (/^[|#-]/.test(block) ? block : filled(block.match(WORDS) ?? [])))
     .join('\n\n')
 
 function filled(words: readonly string[]): string {
