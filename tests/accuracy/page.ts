@@ -32,9 +32,9 @@ export const pageOf = (found: Found): string =>
 const HEAD = `# Accuracy
 
 How far what is read and measured on a drawing is from the truth, on drawings whose truth is known. This page is
-written by \`tests/accuracy\`, and a test compares it with what the code does now: \`npx vitest run
-tests/accuracy\`; with \`-u\` it is written anew. Nothing in it depends on the clock or on chance; all that looks
-random comes from fixed seeds.`
+written by \`tests/accuracy\`, and a test compares it with what the code does now:
+\`npx vitest run tests/accuracy\`; with \`-u\` it is written anew. Nothing in it depends on the clock or on chance; all
+that looks random comes from fixed seeds.`
 
 const KINDS = { sans: 'sans-serif', serif: 'serif' } as const
 
