@@ -1,8 +1,10 @@
-import { defineConfig } from 'vitest/config'
+import { configDefaults, defineConfig } from 'vitest/config'
 
 export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
+    // The accuracy page is made anew and compared by a command of its own: npx vitest run tests/accuracy
+    exclude: [...configDefaults.exclude, 'tests/accuracy/**'],
     testTimeout: 120_000,
     hookTimeout: 120_000,
     pool: 'forks',
