@@ -1,4 +1,5 @@
 import type { Box } from '../geometry/box.js'
+import { boxed } from '../geometry/dots.js'
 import type { Polyline } from '../geometry/outline.js'
 import { contains, distanceBetween } from '../geometry/polyline.js'
 import { isKnown, type Basis, type Border, type Lettering, type Place, type Sign } from '../sign/sign.js'
@@ -56,10 +57,11 @@ function frameOutlines(box: Box, width: number): Polyline[] {
 function brailleToBorder(subject: Subject): Found {
   const { borders, unsure } = raisedBorders(subject.sign)
   if (borders.length === 0) return unsure
+  const withBoxes = borders.map(({ outlines, basis, place }) => ({ outlines: boxed(outlines), basis, place }))
   const found = eachBlock((block, n) =>
     fromDots(block, n, () =>
       join(
-        borders.map(({ outlines, basis, place }) => clearanceOf(block, outlines, basis, place)),
+        withBoxes.map(({ outlines, basis, place }) => clearanceOf(block, outlines, basis, place)),
         NO_BORDER,
       ),
     ),

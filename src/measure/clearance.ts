@@ -1,3 +1,4 @@
+import { boxed } from '../geometry/dots.js'
 import {
   isKnown,
   type BrailleBlock,
@@ -92,11 +93,15 @@ function characterClearance(subject: Subject): Found {
   const raised = raisedLettering(subject.sign)
   if (raised.length === 0) return nothing('The sign has no raised characters.')
   const frame = frameOf(subject.sign)
+  const characters = raised.map(({ lettering, n }) => ({
+    lettering,
+    n,
+    outlines: boxed(lettering.lines.flatMap((line) => line.outlines)),
+  }))
   const fromBlock = (block: BrailleBlock, n: number): Found =>
     fromDots(block, n, () =>
       join(
-        raised.map(({ lettering, n: m }) => {
-          const outlines = lettering.lines.flatMap((line) => line.outlines)
+        characters.map(({ lettering, n: m, outlines }) => {
           if (outlines.length === 0) return toLines(block, lettering, m, frame)
           const found = clearanceOf(block, outlines, 'drawn', lettering.place)
           return hangs(lettering) ? { ...found, gaps: [...found.gaps, depthGap(lettering)] } : found

@@ -1,5 +1,4 @@
-import { nearestTo } from '../geometry/dots.js'
-import type { Polyline } from '../geometry/outline.js'
+import { nearestTo, type Boxed } from '../geometry/dots.js'
 import type { Point } from '../geometry/point.js'
 import { isKnown, missing, type Basis, type BrailleBlock, type BrailleLine, type Place } from '../sign/sign.js'
 import { gapOf, pointerOf } from './facts.js'
@@ -63,7 +62,7 @@ export const tooMuch = (place: Place): Found => ({
 })
 
 /** From the edges of a block's dots to filled outlines; 0 where they overlap. */
-export function clearanceOf(block: BrailleBlock, outlines: Polyline[], basis: Basis, other: Place): Found {
+export function clearanceOf(block: BrailleBlock, outlines: Boxed[], basis: Basis, other: Place): Found {
   const nearest = nearestTo(outlines, dotsOf(block), MOST_WORK)
   if (nearest === 'too-much') return tooMuch(block.place)
   if (!nearest) return { observations: [], gaps: [] }
