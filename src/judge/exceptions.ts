@@ -1,7 +1,8 @@
 import type { Gap, Observation } from '../measure/measurement.js'
 import type { Sign } from '../sign/sign.js'
 import type { Limit, Requirement } from '../standards/standard.js'
-import { conditionMet, type Met } from './scope.js'
+import type { Met } from './met.js'
+import { conditionMet } from './scope.js'
 
 /**
  * The limit that a row's exceptions leave in force. An exception may hold for some of the characters on a sign only, so the limit

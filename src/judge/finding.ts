@@ -1,5 +1,5 @@
 import type { WhyUnknown } from '../sign/sign.js'
-import type { Gap, Measurement, Observation } from '../measure/measurement.js'
+import type { Gap, Measurement, MeasureUnit, Observation } from '../measure/measurement.js'
 import type { Limit, Requirement } from '../standards/standard.js'
 
 export type Verdict = 'pass' | 'fail' | 'undetermined' | 'not-applicable'
@@ -31,7 +31,7 @@ export interface ResolvedLimit {
   /** The other printed unit's ends in millimetres, when it prints any. */
   other?: { min?: number; max?: number }
   pass?: string[]
-  unit: 'mm' | 'ratio' | 'kind' | 'truth'
+  unit: MeasureUnit
   printed: string
   clause: string
 }

@@ -55,11 +55,29 @@ function resolveAnew(limit: Limit, clause: string, firstUnit: Unit): ResolvedLim
         clause,
       }
     }
+    case 'number': {
+      const { min, max } = limit
+      return {
+        kind,
+        ...(min !== undefined && { min }),
+        ...(max !== undefined && { max }),
+        unit: limit.unit,
+        printed,
+        clause,
+      }
+    }
+    case 'nominal': {
+      const inches = limit.in === undefined ? undefined : { min: limit.in, max: limit.in }
+      const ends = inOrder(inInches(inches), { min: limit.mm, max: limit.mm }, firstUnit)
+      return { kind, ...ends, unit: 'mm', printed, clause }
+    }
     case 'one-of':
       return { kind, pass: limit.pass, unit: 'kind', printed, clause }
     case 'yes':
       return { kind, unit: 'truth', printed, clause }
     case 'by-viewing-distance':
+    case 'distance-share':
+    case 'distance-steps':
       return { kind, unit: 'mm', printed, clause }
   }
 }
@@ -73,20 +91,22 @@ function inOrder(inches: Ends | undefined, millimetres: Ends, firstUnit: Unit): 
 type DistanceLimit = Extract<Limit, { kind: 'by-viewing-distance' }>
 type Band = DistanceLimit['bands'][number]
 
+/** A length of a band in millimetres; where the unit is not printed, the printed millimetres. */
+const lengthIn = (printed: { in?: number | undefined; mm: number }, unit: Unit): number =>
+  unit === 'in' && printed.in !== undefined ? printed.in * MILLIMETRES_PER_INCH : printed.mm
+
 /**
  * The height that one band asks for at a viewing distance (both in millimetres). The increment is taken in proportion to the
  * distance beyond the first row, since the text does not say whether it goes in steps.
  */
 function heightFor(band: Band, distance: number, unit: Unit): number {
-  const scale = unit === 'in' ? MILLIMETRES_PER_INCH : 1
-  const beyond = Math.max(0, distance - band.from[unit] * scale)
-  return band.base[unit] * scale + (beyond / (band.step[unit] * scale)) * band.perStep[unit] * scale
+  const beyond = Math.max(0, distance - lengthIn(band.from, unit))
+  return lengthIn(band.base, unit) + (beyond / lengthIn(band.step, unit)) * lengthIn(band.perStep, unit)
 }
 
 /** The place in the table of a baseline height's band; the lowest band also holds below its own lower end, where another row fails. */
 function bandAt(bands: Band[], baseline: number, unit: Unit, noise: number): number {
-  const scale = unit === 'in' ? MILLIMETRES_PER_INCH : 1
-  return bands.findIndex(({ baselineTo }) => baselineTo === undefined || baseline <= baselineTo[unit] * scale + noise)
+  return bands.findIndex(({ baselineTo }) => baselineTo === undefined || baseline <= lengthIn(baselineTo, unit) + noise)
 }
 
 /** The bands of all baselines from the lowest to the highest that the characters may stand on; all bands where those are not known. */
@@ -116,4 +136,14 @@ export function resolveByDistance(
     const millimetres: Ends = mm ? { min: heightFor(mm, distance, 'mm') } : {}
     return { kind: limit.kind, ...inOrder(inches, millimetres, firstUnit), unit: 'mm', printed: limit.printed, clause }
   })
+}
+
+type ShareOrSteps = Extract<Limit, { kind: 'distance-share' | 'distance-steps' }>
+
+/** The limit at a known viewing distance (mm); undefined beyond the last step of a table. */
+export function resolveAtDistance(limit: ShareOrSteps, clause: string, distance: number): ResolvedLimit | undefined {
+  const { kind, printed } = limit
+  const min =
+    limit.kind === 'distance-share' ? limit.share * distance : limit.steps.find(({ upTo }) => distance <= upTo)?.min
+  return min === undefined ? undefined : { kind, min, unit: 'mm', printed, clause }
 }

@@ -1,20 +1,12 @@
-import type { Gap } from '../measure/measurement.js'
 import { purposeOf, UNCLEAR } from '../measure/meaning.js'
 import { roleOf, saidToBeRaisedOnly } from '../measure/role.js'
 import { gapOf, INSTALLATION_POINTER, installationPlace } from '../measure/facts.js'
-import { isKnown, SIDES, type Lettering, type Place, type Sign } from '../sign/sign.js'
+import { isKnown, SIDES, type Lettering, type Sign } from '../sign/sign.js'
+import { LAYOUT_CONDITIONS } from './layout-conditions.js'
+import { met as MET, notMet as not, open, type Met } from './met.js'
 import type { Condition, LoadedScope } from './types.js'
 
 /** Whether a row is in force for a sign: its use, and conditions that are met, not met or open. */
-
-export type Met = { met: true } | { met: false; because: string } | { met: 'open'; gap: Gap }
-
-const MET: Met = { met: true }
-const not = (because: string): Met => ({ met: false, because })
-const open = (why: string, place: Place): Met => ({
-  met: 'open',
-  gap: { reason: 'needs-judgement', why, places: [place] },
-})
 
 /** Why the row is not in force for the sign's use; undefined when it is. */
 export function outOfScope({ standard, requirement }: LoadedScope, sign: Pick<Sign, 'use'>): string | undefined {
@@ -54,6 +46,7 @@ const CONDITIONS: Record<Condition, (sign: Sign, n?: number) => Met> = {
   },
   'over-circulation-path': (sign) =>
     open('whether the sign hangs over a circulation path is seen at the place', sign.panel.place),
+  ...LAYOUT_CONDITIONS,
   'platform-space-limited': (sign) =>
     sign.use === 'transit-station'
       ? open('whether space is limited at the platform is seen at the station', sign.panel.place)

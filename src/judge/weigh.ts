@@ -1,8 +1,9 @@
+import { INSTALLATION_POINTER } from '../measure/facts.js'
 import type { Gap, Measurement, Observation } from '../measure/measurement.js'
 import { compareNumber, type Compared, type Outcome } from './compare.js'
 import type { Judgement, ResolvedLimit } from './finding.js'
 import type { InForce, Limits } from './exceptions.js'
-import { resolve, resolveByDistance } from './limits.js'
+import { resolve, resolveAtDistance, resolveByDistance } from './limits.js'
 import type { JudgeOptions } from './types.js'
 
 /** All observations of one measurement, each held against the limit in force for it. */
@@ -77,8 +78,14 @@ function weighOne(
   switch (limit.kind) {
     case 'length':
     case 'ratio':
+    case 'number':
       if (observation.value === true) return plain(observation, resolve(limit, clause, firstUnit), 'pass')
       return number(observation, resolve(limit, clause, firstUnit), firstUnit, options)
+    case 'nominal':
+      return nominal(observation, resolve(limit, clause, firstUnit), firstUnit, options)
+    case 'distance-share':
+    case 'distance-steps':
+      return atDistance(observation, { limit, clause }, firstUnit, options)
     case 'by-viewing-distance':
       return byDistance(observation, resolveByDistance(limit, clause, firstUnit, observation), firstUnit, options)
     case 'yes':
@@ -172,4 +179,47 @@ function byDistance(observation: Observation, limits: ResolvedLimit[], firstUnit
   if (lenient.outcome === 'fail') return lenient
   if (strict.outcome === lenient.outcome) return strict
   return { ...lenient, gaps: heightGaps(observation) }
+}
+
+/** A length printed without a tolerance: what differs from it is left to a person, since nothing says by how much it may. */
+function nominal(observation: Observation, limit: ResolvedLimit, firstUnit: Unit, options: JudgeOptions): Single {
+  const single = number(observation, limit, firstUnit, options)
+  if (single.outcome !== 'fail' || single.gaps) return single
+  const why = `the standard prints ${limit.printed} without a tolerance, and the sign differs from it`
+  return { ...single, gaps: [{ reason: 'needs-judgement', why, places: observation.places }] }
+}
+
+interface AtDistance extends InForce {
+  limit: Extract<InForce['limit'], { kind: 'distance-share' | 'distance-steps' }>
+}
+
+function atDistance(
+  observation: Observation,
+  { limit, clause }: AtDistance,
+  firstUnit: Unit,
+  options: JudgeOptions,
+): Single {
+  const distance = observation.context?.viewingDistance
+  const resolved = typeof distance === 'number' ? resolveAtDistance(limit, clause, distance) : undefined
+  if (resolved) return number(observation, resolved, firstUnit, options)
+  const gap: Gap =
+    typeof distance === 'number'
+      ? {
+          reason: 'needs-judgement',
+          why: 'the table does not go as far as this viewing distance',
+          places: observation.places,
+        }
+      : {
+          reason: 'missing-fact',
+          why: 'the viewing distance is not given',
+          places: observation.places,
+          ask: DISTANCE_ASK,
+        }
+  return { ...plain(observation, resolve(limit, clause, firstUnit), 'fail'), gaps: [gap] }
+}
+
+const DISTANCE_ASK: Gap['ask'] = {
+  pointer: `${INSTALLATION_POINTER}/viewingDistance`,
+  ask: 'From how far is the sign read?',
+  unit: 'mm',
 }

@@ -1,3 +1,4 @@
+import type { NumberUnit } from '../sign/quantities.js'
 import type { Between, Place, WhyUnknown } from '../sign/sign.js'
 
 /** One value of a quantity at one place of the sign. */
@@ -37,13 +38,15 @@ export interface Gap {
   why: string
   places: Place[]
   /** What a client could add to the description. */
-  ask?: { pointer: string; ask: string; unit?: 'mm' | 'ratio'; choices?: string[] }
+  ask?: { pointer: string; ask: string; unit?: 'mm' | 'ratio' | NumberUnit; choices?: string[] }
 }
+
+export type MeasureUnit = 'mm' | 'ratio' | NumberUnit | 'kind' | 'truth'
 
 /** All that is known of one quantity on one sign. No observation and no gap: the sign has nothing to measure it on. */
 export interface Measurement {
   quantity: string
-  unit: 'mm' | 'ratio' | 'kind' | 'truth'
+  unit: MeasureUnit
   /** How it was measured, for people. */
   method: string
   observations: Observation[]

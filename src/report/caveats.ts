@@ -37,8 +37,10 @@ type Confidence = Finding['citation']['confidence']
 const DOUBTS: [Confidence, string][] = [
   ['secondary', 'was read in a secondary source, not in the standard itself'],
   ['our-reading', 'is our reading of a clause that gives no number or leaves it open'],
-  ['memory', 'was written from memory and not read in a source'],
-  ['conflict', 'is given differently by different sources'],
+  [
+    'earlier-edition',
+    'was read in an earlier edition of the same code, and it is from memory that this edition carries it on',
+  ],
 ]
 
 interface CaveatInput {

@@ -15,6 +15,9 @@ const FORMS: Record<Notation, { factor: number; unit: string }> = {
   percent: { factor: 100, unit: ' %' },
   'to-one': { factor: 1, unit: '' },
   times: { factor: 1, unit: ' times' },
+  count: { factor: 1, unit: '' },
+  lx: { factor: 1, unit: ' lx' },
+  'gloss-units': { factor: 1, unit: ' gloss units' },
 }
 
 /** "Measured with dial gauge 4711, 5 values, ± 0.03 mm (k = 2)". */

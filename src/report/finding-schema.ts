@@ -1,4 +1,6 @@
 import { z } from 'zod'
+import { NUMBER_UNITS } from '../sign/quantities.js'
+import { CONFIDENCES } from '../standards/standard.js'
 import { ReportPlace } from './place-schema.js'
 
 export const VERDICTS = ['pass', 'fail', 'undetermined', 'not-applicable'] as const
@@ -14,9 +16,10 @@ export const ReportStage = z.enum(STAGES).meta({
   id: 'Stage',
   description: 'Where the evidence comes from: the drawing, the finished product or the site.',
 })
-export const ReportUnit = z.enum(['mm', 'ratio', 'kind', 'truth']).meta({
+export const ReportUnit = z.enum(['mm', 'ratio', ...NUMBER_UNITS, 'kind', 'truth']).meta({
   id: 'Unit',
-  description: 'Millimetres, a plain ratio (0.15, not 15), one of several kinds, or a yes or no.',
+  description:
+    'Millimetres, a plain ratio (0.15, not 15), a count, lux, gloss units, one of several kinds, or a yes or no.',
 })
 
 export const ReportMeasured = z
@@ -82,7 +85,7 @@ export const ReportCitation = z
     clause: z.string().describe('The clause, or the exception that was used.'),
     scopedBy: z.string().describe('The clause that puts this one in force.'),
     confidence: z
-      .enum(['verified', 'secondary', 'our-reading', 'memory', 'conflict'])
+      .enum(CONFIDENCES)
       .describe('How surely the row is known: `verified` was read in the document itself.'),
     note: z.string().nullable().describe('What to know about the reading of this clause.'),
   })

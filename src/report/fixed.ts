@@ -13,6 +13,9 @@ export type Asked = Pick<
   'requirement' | 'clause' | 'title' | 'asks' | 'force' | 'stage' | 'quantity' | 'limit' | 'citation'
 >
 
+/** Limits that hang on the place of the single sign. */
+const WORKED_OUT = new Set<ResolvedLimit['kind']>(['by-viewing-distance', 'distance-share', 'distance-steps'])
+
 const asked = new WeakMap<LoadedStandard, WeakMap<Requirement, WeakMap<ResolvedLimit, Asked>>>()
 
 /**
@@ -20,7 +23,7 @@ const asked = new WeakMap<LoadedStandard, WeakMap<Requirement, WeakMap<ResolvedL
  * each sign is not kept.
  */
 export function askedBy(standard: LoadedStandard, requirement: Requirement, limit: ResolvedLimit): Asked {
-  if (limit.kind === 'by-viewing-distance') return ask(standard, requirement, limit)
+  if (WORKED_OUT.has(limit.kind)) return ask(standard, requirement, limit)
   const rows = asked.get(standard) ?? new WeakMap<Requirement, WeakMap<ResolvedLimit, Asked>>()
   const limits = rows.get(requirement) ?? new WeakMap<ResolvedLimit, Asked>()
   const before = limits.get(limit)

@@ -126,7 +126,14 @@ function instruments(report: Report): Html {
     : markup`<p>Measured so far with: ${named.map((name, i) => markup`${i === 0 ? '' : ', '}${isolated(name)}`)}.</p>`
 }
 
-const UNIT_WORDS = { mm: 'millimetres', in: 'inches', ratio: 'ratio' }
+const UNIT_WORDS = {
+  mm: 'millimetres',
+  in: 'inches',
+  ratio: 'ratio',
+  count: 'a whole number',
+  lx: 'lux',
+  'gloss-units': 'gloss units',
+}
 
 function questions({ questions }: Report): Html {
   if (questions.length === 0) return NOTHING

@@ -108,9 +108,8 @@ function ignored({ ignored, unread }: Report): Html {
 const CONFIDENCE_WORDS = {
   verified: 'read in the document itself',
   secondary: 'read in a secondary source',
+  'earlier-edition': 'read in an earlier edition',
   'our-reading': 'our reading',
-  memory: 'from memory',
-  conflict: 'sources differ',
 }
 
 /** Each document once for each confidence, with the clauses read in it. */

@@ -30,7 +30,11 @@ function found(judgement: Judgement): string {
   switch (judgement.limit.kind) {
     case 'length':
     case 'ratio':
+    case 'number':
+    case 'nominal':
     case 'by-viewing-distance':
+    case 'distance-share':
+    case 'distance-steps':
       return interval(judgement)
     case 'one-of':
       return kind(judgement)

@@ -1,3 +1,5 @@
+import type { NumberUnit } from '../sign/quantities.js'
+
 /**
  * Numbers in texts. Digits are chosen so that a text never contradicts its verdict: a value that fails is shown beyond
  * its limit and a value that passes is not, however close it lies.
@@ -74,13 +76,16 @@ export function decimalsFor(value: number, ends: Ends, outside: boolean, least: 
   return outside ? MOST_DECIMALS : least
 }
 
-/** How numbers of a quantity are written: lengths in mm and inches, shares in percent, others as a plain factor. */
-export type Notation = 'length' | 'percent' | 'to-one' | 'times'
+/** How numbers of a quantity are written: lengths in mm and inches, shares in percent, others as a plain factor or in a unit of their own. */
+export type Notation = 'length' | 'percent' | 'to-one' | 'times' | NumberUnit
 
 const FORMS: Record<Exclude<Notation, 'length'>, { factor: number; least: number; form: (n: string) => string }> = {
   percent: { factor: 100, least: 1, form: (n) => `${n} %` },
   'to-one': { factor: 1, least: 2, form: (n) => `${n}:1` },
   times: { factor: 1, least: 2, form: (n) => `${n} times` },
+  count: { factor: 1, least: 0, form: (n) => n },
+  lx: { factor: 1, least: 0, form: (n) => `${n} lx` },
+  'gloss-units': { factor: 1, least: 0, form: (n) => `${n} gloss units` },
 }
 
 /** Large lengths are shown with one decimal less. */

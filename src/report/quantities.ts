@@ -1,3 +1,5 @@
+import type { MeasureUnit } from '../measure/measurement.js'
+import { NUMBER_UNITS, type NumberUnit } from '../sign/quantities.js'
 import type { Notation } from './numbers.js'
 
 /** The trade's words for quantities: `name` follows "the" in a sentence; `plural` names take "are". */
@@ -78,8 +80,10 @@ function findWords(quantity: string): QuantityWords {
 }
 
 /** How numbers of a quantity are written, given the unit it is measured in. */
-export const notationFor = (quantity: string, unit: string): Notation =>
-  unit === 'mm' ? 'length' : (wordsFor(quantity).notation ?? 'percent')
+export const notationFor = (quantity: string, unit: MeasureUnit): Notation =>
+  unit === 'mm' ? 'length' : isNumberUnit(unit) ? unit : (wordsFor(quantity).notation ?? 'percent')
+
+const isNumberUnit = (unit: MeasureUnit): unit is NumberUnit => (NUMBER_UNITS as readonly string[]).includes(unit)
 
 const KINDS: Record<string, string> = {
   latch: 'on the latch side of the door',

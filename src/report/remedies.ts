@@ -1,11 +1,11 @@
 import type { Judgement } from '../judge/finding.js'
 import type { Remedy } from './finding-schema.js'
 import { choices, sentence } from './sentences.js'
-import { fixed, kept, MILLIMETRES_PER_INCH, type Ends } from './numbers.js'
+import { fixed, kept, MILLIMETRES_PER_INCH, type Ends, type Notation } from './numbers.js'
 import { noWindow, thickerStroke } from './no-window.js'
 import { worstValue } from './observed.js'
 import { kindWords, notationFor, wordsFor } from './quantities.js'
-import { aimIn, inwards, windowFor, type Window } from './window.js'
+import { aimIn, inwards, windowFor, type NumericUnit, type Window } from './window.js'
 
 /** What to change: the one quantity of a failed row, and to what. */
 
@@ -46,7 +46,7 @@ export function remedyFor(judgement: Judgement, all: readonly Judgement[]): Reme
   if (judgement.verdict !== 'fail') return null
   const { quantity } = judgement.requirement
   const { unit } = judgement.limit
-  if (unit === 'mm' || unit === 'ratio') return numeric(judgement, windowFor(judgement, all), unit, all)
+  if (unit !== 'kind' && unit !== 'truth') return numeric(judgement, windowFor(judgement, all), unit, all)
   const empty = { quantity, min: null, max: null, aim: null, unit }
   if (unit === 'kind') {
     const expected = choices((judgement.limit.pass ?? []).map(kindWords))
@@ -66,7 +66,7 @@ function expectedOf(judgement: Judgement): string | null {
   return typeof expected === 'string' && expected !== '' ? expected : null
 }
 
-function numeric(judgement: Judgement, window: Window, unit: 'mm' | 'ratio', all: readonly Judgement[]): Remedy {
+function numeric(judgement: Judgement, window: Window, unit: NumericUnit, all: readonly Judgement[]): Remedy {
   if ('ends' in window) return setting(judgement, window.ends, unit, worstValue(judgement))
   const instead = thickerStroke(judgement, window.against, all)
   if (instead) return setting(instead.row, instead.window, 'ratio')
@@ -78,7 +78,7 @@ function numeric(judgement: Judgement, window: Window, unit: 'mm' | 'ratio', all
  * The value to set a quantity to.
  * @param from what it is now, where the aim should stay near it
  */
-function setting(judgement: Judgement, window: Ends, unit: 'mm' | 'ratio', from?: number): Remedy {
+function setting(judgement: Judgement, window: Ends, unit: NumericUnit, from?: number): Remedy {
   const { quantity } = judgement.requirement
   const aim = aimIn(window, unit, from)
   const text = sentenceFor(judgement, aim, window, unit)
@@ -93,12 +93,12 @@ function setting(judgement: Judgement, window: Ends, unit: 'mm' | 'ratio', from?
   }
 }
 
-function sentenceFor(judgement: Judgement, aim: number | null, window: Ends, unit: 'mm' | 'ratio'): string {
+function sentenceFor(judgement: Judgement, aim: number | null, window: Ends, unit: NumericUnit): string {
   const { quantity } = judgement.requirement
   const { name } = wordsFor(quantity)
   if (aim === null) return `Bring the ${name} within its limit.`
   if (unit === 'mm') return `Set the ${name} to ${trimmed(aim)} mm (${lengths(window)})${panelAt(judgement, aim)}.`
-  const to = ratios(judgement, aim, window)
+  const to = ratios(judgement, aim, window, unit)
   return quantity.startsWith('contrast.')
     ? `Choose colours that bring the ${name} to ${to}.`
     : `Set the ${name} to ${to}.`
@@ -129,12 +129,20 @@ function span({ min, max }: { min?: string; max?: string }): string {
 
 const trimmed = (value: number): string => String(Number(value.toFixed(6)))
 
+const SUFFIX: Partial<Record<Notation, string>> = {
+  percent: ' %',
+  'to-one': ':1',
+  times: ' times',
+  lx: ' lx',
+  'gloss-units': ' gloss units',
+}
+
 /** For shares: what they are a share of, and the same in millimetres when that length is known. */
-function ratios(judgement: Judgement, aim: number, window: Ends): string {
+function ratios(judgement: Judgement, aim: number, window: Ends, measured: NumericUnit): string {
   const { quantity } = judgement.requirement
-  const notation = notationFor(quantity, 'ratio')
+  const notation = notationFor(quantity, measured)
   const factor = notation === 'percent' ? 100 : 1
-  const unit = notation === 'percent' ? ' %' : notation === 'to-one' ? ':1' : ' times'
+  const unit = SUFFIX[notation] ?? ''
   const scaled = (end: number | undefined) => (end === undefined ? undefined : end * factor)
   const { of } = wordsFor(quantity)
   const whole = wholeOf(judgement)

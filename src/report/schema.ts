@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { NUMBER_UNITS } from '../sign/quantities.js'
 import { PARTS, USES } from '../sign/sign.js'
 import { ReportFinding, ReportStage, ReportVerdict } from './finding-schema.js'
 import { ReportBox, ReportPlace, ReportSource } from './place-schema.js'
@@ -73,7 +74,7 @@ export const ReportQuestion = z
     pointer: z.string().describe('Where in the request the answer belongs, a JSON Pointer.'),
     ask: z.string(),
     unit: z
-      .enum(['mm', 'in', 'ratio'])
+      .enum(['mm', 'in', 'ratio', ...NUMBER_UNITS])
       .nullable()
       .describe(
         'The unit of the answer, when it is a number: `units` of the description, so that a bare number there is right.',

@@ -1,6 +1,10 @@
 import type { Judgement } from '../judge/finding.js'
+import type { MeasureUnit } from '../measure/measurement.js'
 import { roundDown, roundUp, type Ends } from './numbers.js'
 import { endsOn } from './ties.js'
+
+/** Units in which a quantity is a number. */
+export type NumericUnit = Exclude<MeasureUnit, 'kind' | 'truth'>
 
 /** The window that a quantity must be in, and the value to aim at inside it. */
 
@@ -64,8 +68,8 @@ export function windowFor(judgement: Judgement, all: readonly Judgement[]): Wind
  * is a step inside the end that the value lies beyond.
  * @param from the value that is to be changed
  */
-export function aimIn({ min, max }: Ends, unit: 'mm' | 'ratio', from?: number): number | null {
-  const decimals = unit === 'ratio' ? 2 : Math.abs(min ?? max ?? 0) < LARGE_MM ? 1 : 0
+export function aimIn({ min, max }: Ends, unit: NumericUnit, from?: number): number | null {
+  const decimals = unit === 'ratio' ? 2 : unit === 'mm' && Math.abs(min ?? max ?? 0) < LARGE_MM ? 1 : 0
   if (min === undefined || max === undefined) return stepInside({ min, max }, unit, decimals)
   const crossed = from === undefined ? {} : from < min ? { min } : from > max ? { max } : {}
   const near = max > WIDE * min ? stepInside(crossed, unit, decimals) : null
@@ -82,7 +86,7 @@ function middleOf(min: number, max: number, leastDecimals: number): number {
   return middle
 }
 
-function stepInside({ min, max }: Ends, unit: 'mm' | 'ratio', decimals: number): number | null {
+function stepInside({ min, max }: Ends, unit: NumericUnit, decimals: number): number | null {
   const end = min ?? max
   if (end === undefined) return null
   const step = Math.max(Math.abs(end) * STEP_INSIDE, unit === 'mm' ? LEAST_STEP_MM : 0)

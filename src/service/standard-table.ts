@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { MILLIMETRES_PER_INCH } from '../sign/length.js'
+import { NUMBER_UNITS } from '../sign/quantities.js'
 import type { LoadedStandard } from '../standards/catalogue.js'
 import { Requirement, type Limit } from '../standards/standard.js'
 
@@ -23,7 +24,7 @@ const PublishedLimit = z
     kind: z.string(),
     min: z.number().optional(),
     max: z.number().optional(),
-    unit: z.enum(['mm', 'ratio', 'kind', 'truth']),
+    unit: z.enum(['mm', 'ratio', ...NUMBER_UNITS, 'kind', 'truth']),
     pass: z.array(z.string()).optional().describe('Kinds that pass.'),
     judgement: z.array(z.string()).optional().describe('Kinds that a person has to judge.'),
     printed: z.string().describe('As the standard prints it.'),
@@ -108,11 +109,17 @@ function publishedLimit(limit: Limit, firstUnit: 'in' | 'mm'): z.infer<typeof Pu
     }
     case 'ratio':
       return { kind, ...ends(limit.min, limit.max, 1), unit: 'ratio', printed }
+    case 'number':
+      return { kind, ...ends(limit.min, limit.max, 1), unit: limit.unit, printed }
+    case 'nominal':
+      return { kind, ...ends(limit.mm, limit.mm, 1), unit: 'mm', printed }
     case 'one-of':
       return { kind, pass: limit.pass, judgement: limit.judgement, unit: 'kind', printed }
     case 'yes':
       return { kind, unit: 'truth', printed }
     case 'by-viewing-distance':
+    case 'distance-share':
+    case 'distance-steps':
       return { kind, unit: 'mm', printed }
   }
 }

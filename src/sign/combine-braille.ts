@@ -108,6 +108,7 @@ function combineOne(from: BrailleBlock, to: BrailleBlock, index: number, corner:
     place: mergePlace(from.place, to.place, corner),
     lines: combineLines(from, to, at, corner, merge),
     ...(code && { code }),
+    ...((to.carrier ?? from.carrier) && { carrier: to.carrier ?? from.carrier }),
     dotBaseDiameter: merge.length(at, 'dotBaseDiameter', from.dotBaseDiameter, to.dotBaseDiameter),
     dotHeight: merge.length(at, 'dotHeight', from.dotHeight, to.dotHeight),
     dotShape: merge.kind(at, 'dotShape', from.dotShape, to.dotShape),

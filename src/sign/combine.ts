@@ -60,6 +60,7 @@ function combinePictograms(drawn: Pictogram[], described: Pictogram[], corner: C
     return {
       place: mergePlace(from.place, to.place, corner),
       ...((to.meaning ?? from.meaning) !== undefined && { meaning: to.meaning ?? from.meaning }),
+      ...((to.shape ?? from.shape) !== undefined && { shape: to.shape ?? from.shape }),
       field: merge.box(at, 'field', from.field, to.field, corner),
       colour: merge.colour(at, 'colour', from.colour, to.colour),
       fieldColour: merge.colour(at, 'fieldColour', from.fieldColour, to.fieldColour),

@@ -54,6 +54,7 @@ export function describeBraille(
     place: { element, pointer, ...(box && { box }) },
     lines,
     code,
+    ...(item.carrier !== undefined && { carrier: item.carrier }),
     dotBaseDiameter: grid.diameter,
     dotHeight: facts.length(item.dotHeight),
     dotShape: facts.kind(item.dotShape),

@@ -43,6 +43,7 @@ export function describe(description: SignDescription, translator: Translator): 
       return {
         place: place(`pictogram/${i}`, `${ROOT}/pictograms/${i}`, field),
         ...(item.meaning !== undefined && { meaning: item.meaning }),
+        ...(item.shape !== undefined && { shape: item.shape }),
         field: facts.kind(field),
         colour: facts.colour(item.colour),
         fieldColour: facts.colour(item.fieldColour),

@@ -6,12 +6,14 @@ import { MEASURABLE, MEASURABLE_QUANTITIES } from './quantities.js'
 import {
   APPROACHES,
   BRAILLE_CODES,
+  CARRIERS,
   DOT_SHAPES,
   FINISHES,
   PARTS,
   SECTIONS,
   SIDES,
   STYLES,
+  SYMBOL_SHAPES,
   SWINGS,
   USES,
 } from './sign.js'
@@ -97,6 +99,7 @@ const BrailleDescription = z
     cellSpacing: Length.optional().describe('Between the same dots of neighbouring cells.'),
     lineSpacing: Length.optional().describe('Between the same dots of neighbouring lines.'),
     origin: PointDescription.optional().describe('Centre of dot 1 of the first cell.'),
+    carrier: z.enum(CARRIERS).optional().describe('What the braille is made on, where a code tells its sizes by that.'),
   })
   .meta({ id: 'BrailleDescription', description: 'A block of braille.' })
 export type BrailleDescription = z.infer<typeof BrailleDescription>
@@ -104,6 +107,10 @@ export type BrailleDescription = z.infer<typeof BrailleDescription>
 const PictogramDescription = z
   .strictObject({
     meaning: Text.optional(),
+    shape: z
+      .enum(SYMBOL_SHAPES)
+      .optional()
+      .describe('Of a symbol that is told by its outline, such as the door symbols of California.'),
     field: BoxDescription.optional().describe('The whole area set apart for the pictogram.'),
     colour: ColourDescription.optional(),
     fieldColour: ColourDescription.optional(),

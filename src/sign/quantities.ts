@@ -1,5 +1,9 @@
+/** Units of figures that are neither a length nor a share: whole things, illuminance, gloss. */
+export const NUMBER_UNITS = ['count', 'lx', 'gloss-units'] as const
+export type NumberUnit = (typeof NUMBER_UNITS)[number]
+
 /**
- * What can be measured on a sign with an instrument, and whether the figure is a length or a ratio. The names are those of
+ * What can be measured on a sign with an instrument, and whether the figure is a length, a ratio or in a unit of its own. The names are those of
  * the standards' tables; a test holds the two together.
  */
 export const MEASURABLE = {
@@ -35,7 +39,7 @@ export const MEASURABLE = {
   'visual.lineSpacing': 'ratio',
   'visual.proportion': 'ratio',
   'visual.strokeThickness': 'ratio',
-} as const satisfies Record<string, 'length' | 'ratio'>
+} as const satisfies Record<string, 'length' | 'ratio' | NumberUnit>
 
 export type MeasurableQuantity = keyof typeof MEASURABLE
 export const MEASURABLE_QUANTITIES = Object.keys(MEASURABLE) as MeasurableQuantity[]

@@ -64,9 +64,15 @@ export const SIDES = [
 ] as const
 export const SWINGS = ['toward-reader', 'away', 'sliding', 'none'] as const
 export const APPROACHES = ['interior', 'exterior'] as const
+/** What braille is made on, where a code tells its sizes by that. */
+export const CARRIERS = ['paper', 'sticker', 'pvc', 'stainless-steel', 'other'] as const
+/** The outline of a symbol that is told by touch: at toilet doors in California. */
+export const SYMBOL_SHAPES = ['triangle', 'circle', 'triangle-in-circle', 'other'] as const
 export const BRAILLE_CODES = ['ueb-contracted', 'ueb-uncontracted'] as const
 
 export type Section = (typeof SECTIONS)[number]
+export type Carrier = (typeof CARRIERS)[number]
+export type SymbolShape = (typeof SYMBOL_SHAPES)[number]
 export type DotShape = (typeof DOT_SHAPES)[number]
 export type Finish = (typeof FINISHES)[number]
 export type TypefaceStyle = (typeof STYLES)[number]
@@ -183,6 +189,8 @@ export interface BrailleBlock {
   lines: BrailleLine[]
   /** The code that the description declares, if any. */
   code?: BrailleCode
+  /** As described; undefined when nobody said. */
+  carrier?: Carrier
   dotBaseDiameter: Fact<number>
   dotHeight: Fact<number>
   dotShape: Fact<DotShape>
@@ -219,6 +227,8 @@ export interface BrailleLine {
 export interface Pictogram {
   place: Place
   meaning?: string
+  /** As described; undefined when nobody said: then it is no symbol that is told by its outline. */
+  shape?: SymbolShape
   /** The field: the whole background area set apart for the pictogram. */
   field: Fact<Box>
   colour: Fact<Colour>

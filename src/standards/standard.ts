@@ -1,9 +1,13 @@
 import { z } from 'zod'
+import { NUMBER_UNITS } from '../sign/quantities.js'
 import { PARTS, SECTIONS, USES } from '../sign/sign.js'
 
 /** The row type of a standard's table. One file per edition; the file is parsed with these schemas when it is loaded. */
 
 const Ends = z.strictObject({ min: z.number().optional(), max: z.number().optional() })
+
+/** One length as printed: a table that prints millimetres alone has no inches. */
+const Printed = z.strictObject({ in: z.number().optional(), mm: z.number() })
 
 /** What a measured value must satisfy. */
 export const Limit = z.discriminatedUnion('kind', [
@@ -16,6 +20,16 @@ export const Limit = z.discriminatedUnion('kind', [
     max: z.number().optional(),
     printed: z.string(),
   }),
+  /** A figure in a unit of its own: a count, an illuminance, a gloss. */
+  z.strictObject({
+    kind: z.literal('number'),
+    unit: z.enum(NUMBER_UNITS),
+    min: z.number().optional(),
+    max: z.number().optional(),
+    printed: z.string(),
+  }),
+  /** A length printed without a tolerance: what equals it passes, what differs is left to a person. */
+  z.strictObject({ kind: z.literal('nominal'), in: z.number().optional(), mm: z.number(), printed: z.string() }),
   /** One of several kinds; `judgement` lists kinds that need a person's judgement. */
   z.strictObject({
     kind: z.literal('one-of'),
@@ -31,15 +45,23 @@ export const Limit = z.discriminatedUnion('kind', [
     bands: z.array(
       z.strictObject({
         /** The band holds for baselines above this height and up to `baselineTo` (no upper end: any height). */
-        baselineAbove: z.strictObject({ in: z.number(), mm: z.number() }),
-        baselineTo: z.strictObject({ in: z.number(), mm: z.number() }).optional(),
-        base: z.strictObject({ in: z.number(), mm: z.number() }),
+        baselineAbove: Printed,
+        baselineTo: Printed.optional(),
+        base: Printed,
         /** Distance from which `perStep` is added for each `step` of distance beyond it. */
-        from: z.strictObject({ in: z.number(), mm: z.number() }),
-        perStep: z.strictObject({ in: z.number(), mm: z.number() }),
-        step: z.strictObject({ in: z.number(), mm: z.number() }),
+        from: Printed,
+        perStep: Printed,
+        step: Printed,
       }),
     ),
+    printed: z.string(),
+  }),
+  /** Least length as a share of the viewing distance (25 mm a metre is 0.025). */
+  z.strictObject({ kind: z.literal('distance-share'), share: z.number(), printed: z.string() }),
+  /** Least length by viewing distance, in steps, in millimetres: the first step whose `upTo` is not below the distance; beyond the last, a person decides. */
+  z.strictObject({
+    kind: z.literal('distance-steps'),
+    steps: z.array(z.strictObject({ upTo: z.number(), min: z.number() })).min(1),
     printed: z.string(),
   }),
 ])
@@ -59,7 +81,24 @@ export const Condition = z.enum([
   'pictogram-designates-room',
   'platform-space-limited',
   'over-circulation-path',
+  'one-tactile-line',
+  'several-tactile-lines',
+  'one-word',
+  'carrier-pvc',
+  'carrier-not-pvc',
+  'contrast-measured',
+  'border-gives-contrast',
+  'suspended-overhead',
+  'door-symbol',
+  'english-over-ten-words',
 ])
+
+/**
+ * How surely a row is known. `verified`: read in the document itself; `secondary`: read in a page that reports it;
+ * `earlier-edition`: read in an earlier edition of the same code and carried over from memory; `our-reading`: the clause gives no
+ * number or leaves it open. A number that is only recalled, or that sources give differently, is no row: it is a gap.
+ */
+export const CONFIDENCES = ['verified', 'secondary', 'earlier-edition', 'our-reading'] as const
 
 export const Requirement = z.strictObject({
   /** `<standard>/<clause>/<slug>`. */
@@ -97,23 +136,62 @@ export const Requirement = z.strictObject({
   howToMeasure: z.string(),
   citation: z.strictObject({
     source: z.string(),
-    confidence: z.enum(['verified', 'secondary', 'our-reading', 'memory', 'conflict']),
+    confidence: z.enum(CONFIDENCES),
     note: z.string().optional(),
   }),
 })
 export type Requirement = z.infer<typeof Requirement>
+
+/** What a table leaves out, so that nobody takes silence for a pass. */
+export const GAP_KINDS = [
+  'not-read',
+  'recalled-only',
+  'conflict',
+  'of-a-site',
+  'no-place-in-a-description',
+  'reading',
+] as const
+
+export const TableGap = z.strictObject({
+  clause: z.string(),
+  about: z.string(),
+  /**
+   * `not-read`; `recalled-only`: a number from memory alone; `conflict`: sources differ; `of-a-site`: asks something of a site, not of
+   * one sign; `no-place-in-a-description`; `reading`: there is a row, and this is how its clause was read.
+   */
+  kind: z.enum(GAP_KINDS),
+  why: z.string(),
+})
+export type TableGap = z.infer<typeof TableGap>
+
+export const STANDARD_KINDS = ['code', 'standard', 'guidance', 'reference-geometry'] as const
+
+/** One raise of the revision: what changed in our table, newest last. */
+export const Change = z.strictObject({
+  revision: z.int().positive(),
+  date: z.iso.date(),
+  text: z.string(),
+  requirements: z.array(z.string()).default([]),
+})
+export type Change = z.infer<typeof Change>
 
 export const Standard = z.strictObject({
   id: z.string().regex(/^[a-z0-9.-]+$/),
   title: z.string(),
   edition: z.string(),
   jurisdiction: z.string(),
+  /** `reference-geometry`: sizes with a name, which no code asks of a sign; its rows are advice. */
+  kind: z.enum(STANDARD_KINDS),
+  /** The edition that took the place of this one, when it has a table here. */
+  supersededBy: z.string().optional(),
   /** Ours; raised by one whenever a row changes. */
   revision: z.int().positive(),
+  changes: z.array(Change).min(1),
   firstUnit: z.enum(['in', 'mm']),
   /** Uses that the standard sets aside altogether, with the clause that does so. */
   setAside: z.partialRecord(z.enum(USES), z.strictObject({ clause: z.string(), text: z.string() })).default({}),
   sources: z.record(z.string(), z.strictObject({ document: z.string(), where: z.string() })),
+  gaps: z.array(TableGap),
   requirements: z.array(Requirement).min(1),
 })
 export type Standard = z.infer<typeof Standard>

@@ -67,7 +67,7 @@ describe('the table of the 2010 ADA Standards', () => {
   })
 
   test('asks only for quantities that are defined, in the unit of its limit', () => {
-    const units = { length: 'mm', ratio: 'ratio', 'one-of': 'kind', yes: 'truth', 'by-viewing-distance': 'mm' }
+    const units: Record<string, string> = { length: 'mm', ratio: 'ratio', 'one-of': 'kind', yes: 'truth', 'by-viewing-distance': 'mm' }
     for (const { requirement, quantity, limit } of ada.requirements)
       expect(`${requirement} ${QUANTITIES[quantity]?.unit}`).toBe(`${requirement} ${units[limit.kind]}`)
   })

@@ -1,0 +1,60 @@
+import { isKnown, type Sign } from '../sign/sign.js'
+import { met, notMet, open, when, type Met } from './met.js'
+import type { Condition } from './types.js'
+
+/** Conditions on how much is on a sign, what it is made on and how it was measured. */
+
+const tactile = ({ lettering }: Sign) => lettering.filter(({ part }) => part !== 'visual')
+const tactileLines = (sign: Sign): number => tactile(sign).reduce((sum, { lines }) => sum + lines.length, 0)
+
+const NO_RAISED = 'The sign has no raised characters.'
+
+/** A sign without tactile lines has neither one nor several. */
+function lines(sign: Sign, isWanted: (count: number) => boolean, because: string): Met {
+  const count = tactileLines(sign)
+  return count === 0 ? notMet(NO_RAISED) : when(isWanted(count), because)
+}
+
+/** How many words the raised characters say; undefined where a text was not read. */
+function words(sign: Sign): number | undefined {
+  const texts = tactile(sign).map(({ text }) => (isKnown(text) ? text.value : undefined))
+  if (texts.some((text) => text === undefined)) return undefined
+  return texts
+    .join(' ')
+    .split(/\s+/u)
+    .filter((word) => word !== '').length
+}
+
+function wordCount(sign: Sign, isWanted: (count: number) => boolean, because: string): Met {
+  if (tactileLines(sign) === 0) return notMet(NO_RAISED)
+  const count = words(sign)
+  return count === undefined
+    ? open('the characters were not read, so their words are not counted', sign.panel.place)
+    : when(isWanted(count), because)
+}
+
+/** A sentence of so many words or fewer is short (Braille Literacy Canada guidelines, as ICEB reports them). */
+const SHORT_SENTENCE = 10
+
+const isOnPvc = ({ braille }: Sign): boolean => braille.some(({ carrier }) => carrier === 'pvc')
+
+export const LAYOUT_CONDITIONS = {
+  'one-tactile-line': (sign) => lines(sign, (n) => n === 1, 'The sign has several lines of raised characters.'),
+  'several-tactile-lines': (sign) => lines(sign, (n) => n > 1, 'The sign has one line of raised characters.'),
+  'one-word': (sign) => wordCount(sign, (n) => n === 1, 'The sign has several words.'),
+  'english-over-ten-words': (sign) => wordCount(sign, (n) => n > SHORT_SENTENCE, 'The sign has few words.'),
+  'carrier-pvc': (sign) => when(isOnPvc(sign), 'The braille is not said to be on PVC.'),
+  'carrier-not-pvc': (sign) => when(!isOnPvc(sign), 'The braille is on PVC.'),
+  'contrast-measured': ({ measured }) =>
+    when(
+      measured.some(({ quantity }) => quantity.startsWith('contrast.')),
+      'The contrast was not measured; it follows from colours or reflectances.',
+    ),
+  'border-gives-contrast': ({ borders, panel }) =>
+    borders.length === 0
+      ? notMet('The sign has no border.')
+      : open('whether the border is what sets the sign apart from the wall is seen at the place', panel.place),
+  'suspended-overhead': ({ panel }) => open('whether the sign hangs overhead is seen at the place', panel.place),
+  'door-symbol': ({ pictograms }) =>
+    pictograms.some(({ shape }) => shape !== undefined) ? met : notMet('The sign has no symbol told by its outline.'),
+} satisfies Partial<Record<Condition, (sign: Sign) => Met>>
