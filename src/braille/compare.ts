@@ -89,13 +89,19 @@ function cellsOf(text: string, code: BrailleCode, translator: Translator): strin
   }
 }
 
-/** The casing of a print word in which it gives these cells; undefined when it does in none. */
+/**
+ * The casing of a print word in which it gives these cells; undefined when it does in none. Within a passage it is written as in
+ * lower case; a capital sign of its own there is one too many, which changes no word.
+ */
 function matchWord(found: PassageWord, word: string, code: BrailleCode, translator: Translator): string | undefined {
-  if (found.inPassage)
-    return cellsOf(word.toLowerCase(), code, translator) === found.cells ? word.toUpperCase() : undefined
   const match = casingsOf(word).find((casing) => cellsOf(casing, code, translator) === found.cells)
-  if (match !== undefined) return match
-  const read = translator.toText(found.cells, code)
+  const written = match ?? readAs(word, found.cells, code, translator)
+  return written !== undefined && found.inPassage ? word.toUpperCase() : written
+}
+
+/** What the cells read as, when that is the print word but for its casing and the form of its quotes. */
+function readAs(word: string, cells: string, code: BrailleCode, translator: Translator): string | undefined {
+  const read = translator.toText(cells, code)
   return read !== undefined && sameLetters(plainQuotes(read), plainQuotes(word)) ? read : undefined
 }
 

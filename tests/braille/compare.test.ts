@@ -56,6 +56,21 @@ describe('cells against the lettering above them', () => {
     expect(readingOf('⠠⠠⠗⠕⠕⠍⠀⠠⠠⠺⠑⠌⠀⠠⠠⠺⠬', 'ueb-contracted', translator())).toBe('ROOM WEST WING')
   })
 
+  // A passage is written as in lower case (Rules of UEB, 8.4); a capital sign more in it, for the A of 100A, changes no letter.
+  it('reads a passage that has a capital sign too many', () => {
+    const cells = '⠠⠠⠠⠥⠎⠃⠀⠼⠁⠚⠚⠠⠁⠀⠰⠃⠀⠁⠼⠁⠚⠠⠄'
+    expect(readingOf(cells, 'ueb-contracted', translator())).toBe('USB 100A B A10')
+    expect(compare(cells, 'USB 100A B A10').grades).toEqual(['ueb-contracted'])
+    expect(compare(cells, 'USB 100E B A10').grades).toEqual([])
+  })
+
+  // One dot apart: knowledge as a wordsign of contracted braille, the capital letter of uncontracted braille.
+  it('tells by the grade what cells say that mean two things', () => {
+    expect(compare('⠠⠅', 'K').grades).toEqual(['ueb-uncontracted'])
+    expect(compare('⠠⠅', 'KNOWLEDGE').grades).toEqual(['ueb-contracted'])
+    expect(compare('⠰⠅', 'K').grades).toEqual(['ueb-contracted'])
+  })
+
   it('expects small letters but for single ones under lettering in capitals, else the capitals of the cells', () => {
     expect(compare('⠗⠕⠕⠍', 'THEATER B').expected).toEqual({
       'ueb-contracted': '⠮⠁⠞⠻⠀⠰⠠⠃',

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { compareCells, gradesOf } from '../../src/braille/compare.js'
+import { compareCells, gradesOf, readingOf } from '../../src/braille/compare.js'
 import { BRAILLE_CODES } from '../../src/sign/sign.js'
 import { translator } from './translator.js'
 
@@ -50,8 +50,7 @@ const number = fc.oneof(
 )
 const text = fc.array(fc.oneof(word, number), { minLength: 1, maxLength: 5 }).map((words) => words.join(' '))
 const code = fc.constantFrom(...BRAILLE_CODES)
-// The same texts in every run: the counterexample ["k", 0, 4] of another seed is known and open.
-const RUNS = { numRuns: 200, seed: 1 }
+const RUNS = { numRuns: 200 }
 
 describe('sign texts', () => {
   it('are read back as a text with the same letters and exactly the same cells', () => {
@@ -81,18 +80,20 @@ describe('sign texts', () => {
     )
   })
 
-  it('are no longer said when one dot of a word is changed', () => {
+  it('are said by damaged cells only where these read as the same text, in the grade that is named', () => {
     fc.assert(
       fc.property(text, fc.nat(), fc.integer({ min: 0, max: 5 }), (print, place, dot) => {
         const cells = Array.from(translator().toCells(print, 'ueb-contracted'))
         const at = place % cells.length
         const changed = String.fromCodePoint((cells[at]?.codePointAt(0) ?? 0) ^ (1 << dot))
         const damaged = [...cells.slice(0, at), changed, ...cells.slice(at + 1)].join('')
-        const read = translator().toText(damaged, 'ueb-contracted')
-        const same = compareCells(damaged, print, translator()).saysTheSame
-        if (same) expect(read === undefined || read.toLowerCase() === print.toLowerCase()).toBe(true)
+        // One dot makes ⠠⠅ of ⠰⠅: knowledge in one grade, the letter in the other.
+        const reading = BRAILLE_CODES.filter((grade) => sameText(readingOf(damaged, grade, translator()), print))
+        expect(compareCells(damaged, print, translator()).grades).toEqual(reading)
       }),
       RUNS,
     )
   })
 })
+
+const sameText = (read: string | undefined, print: string): boolean => read?.toLowerCase() === print.toLowerCase()
