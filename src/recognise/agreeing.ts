@@ -1,3 +1,4 @@
+import { isAcross } from './doubtful.js'
 import type { BrailleBlock, Lettering, Lie } from '../sign/sign.js'
 import type { FoundBraille } from './findbraille.js'
 
@@ -11,7 +12,8 @@ const AGAINST = 90
 
 /**
  * @param again the braille read anew, with the characters' words expected
- * @returns the new reading where the first lies otherwise than the characters, or left some unread, and the new one does not
+ * @returns the new reading where the first lies otherwise than the characters, or left some unread, and the new one does not; and
+ *   where the first runs across the characters, for the new one knows how these lie
  */
 export function agreeing(
   first: FoundBraille,
@@ -23,6 +25,7 @@ export function agreeing(
   const liesAlike = (block: BrailleBlock) => lies.some((lie) => areAlike(lie, block))
   if (first.blocks.every(liesAlike) && first.unread.length === 0) return first
   const second = again()
+  if (first.blocks.some((block) => lies.every((lie) => isAcross(lie.rotation, block.rotation)))) return second
   const better = second.blocks.length > 0 && second.blocks.every(liesAlike)
   const complete = second.dots.length >= first.dots.length && second.unread.length <= first.unread.length
   return better && complete ? second : first

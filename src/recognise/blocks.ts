@@ -24,7 +24,7 @@ export const MOST_DOTS_IN_BLOCK = 4000
 const TRUE_SPACING = [1.9, 3.2] as const
 /** At any scale: diameter over dot spacing, and cell pitch over dot spacing. */
 const DIAMETER_OF_SPACING = [0.33, 0.86] as const
-const PITCH_OF_SPACING = [2.35, 3.35] as const
+const PITCH_OF_SPACING = [2.35, 3.65] as const
 /** Share of the dots that a lattice has to explain. */
 const LEAST_EXPLAINED = 0.85
 /** Another lattice is as good when it explains as many dots and misfits at most so much more (dot spacings). */

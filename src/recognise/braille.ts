@@ -2,11 +2,20 @@ import type { Translator } from '../braille/translator.js'
 import { unionOfBoxes, type Box } from '../geometry/box.js'
 import { medianOf } from '../geometry/fit.js'
 import type { Point } from '../geometry/point.js'
-import { missing, type Assumption, type BrailleBlock, type BrailleLine, type Place, type Unread } from '../sign/sign.js'
+import {
+  missing,
+  type Assumption,
+  type BrailleBlock,
+  type BrailleLine,
+  type Lie,
+  type Place,
+  type Unread,
+} from '../sign/sign.js'
 import { FEWEST_DOTS, groupsOf, looksLikeBraille, MOST_DOTS_IN_BLOCK, type Group } from './blocks.js'
 import { directions } from './cells.js'
 import { distortionWords } from './distortion.js'
 import type { Dot } from './dots.js'
+import { doubtOf } from './doubtful.js'
 import { chooseReading, MOST_LINES, type ChosenReading, type Surroundings } from './orientation.js'
 import { diameterFact, spacingsOf } from './spacing.js'
 import { MOST_RUNS, WordingJudge } from './wording.js'
@@ -19,6 +28,8 @@ export interface BrailleOptions {
   named: boolean
   /** Boxes of what is probably lettering, if known: braille stands below it, which helps to tell which end is up. */
   lettering?: Box[]
+  /** How the lettering lies, as far as it is known. */
+  lies?: Lie[]
 }
 
 export interface BrailleFound {
@@ -86,16 +97,11 @@ function chooseFor(
   const fewest = options.named || (!('undecided' in choice) && isExpected(choice)) ? FEWEST_EXPECTED : FEWEST_DOTS
   if (group.dots.length < fewest) return 'stray'
   if ('undecided' in choice) return { unread: choice.undecided }
-  return isOrnamental(choice) && !options.named && !isExpected(choice) ? { unread: FEW_CELLS } : choice
+  if (options.named || isExpected(choice)) return choice
+  const characters = { areKnown: options.expected.length > 0, lies: options.lies ?? [] }
+  const doubt = doubtOf(choice, rotationOf(choice), characters)
+  return doubt === undefined ? choice : { unread: doubt }
 }
-
-/** One cell, or two that say nothing: as often the pips of a die or an ornament as braille. */
-function isOrnamental({ lines: [line, ...more] }: ChosenReading): boolean {
-  const cells = line.reading.cells.length
-  return more.length === 0 && (cells === 1 || (cells === 2 && line.wording.text === undefined))
-}
-
-const FEW_CELLS = 'so few cells of dots, which no text says, may be braille or an ornament'
 
 /** The way round of the block that is read with most certainty: the other blocks of a drawing most likely run alike. */
 function surestDirection(choices: ReturnType<typeof chooseFor>[]): Surroundings['neighbours'] {
@@ -134,7 +140,8 @@ function addBlock(found: BrailleFound, choice: ChosenReading): void {
   found.strays.push(...lattice.outliers.map(({ dot }) => dot))
   const why = 'a dot stands clearly off the places of the cells, so that they cannot be told apart'
   const brailleLines = choice.lines.map(({ reading, wording }, l): BrailleLine => {
-    const irregular = inside.some((outsider) => outsider.line === l)
+    const irregular =
+      inside.some((outsider) => outsider.line === l) || (inside.length > 0 && wording.text === undefined)
     const { x, y } = spacings.origins[l]
     return {
       place: placeOfDots(
@@ -171,7 +178,7 @@ function addBlock(found: BrailleFound, choice: ChosenReading): void {
     dotSpacing: uncertain ? unreadable : spacings.dotSpacing,
     cellSpacing: uncertain ? unreadable : spacings.cellSpacing,
     ...(spacings.lineSpacing && { lineSpacing: uncertain ? unreadable : spacings.lineSpacing }),
-    rotation: degreesOf(facing.mirrored ? { x: -reading.x, y: reading.y } : reading),
+    rotation: rotationOf(choice),
     mirrored: facing.mirrored,
   })
   const distorted = distortionWords(spacings.distortion, element).map((text) => ({ about: 'lattice', text }))
@@ -203,6 +210,12 @@ function assumptionsOf({ lattice, facing, lines }: ChosenReading, element: strin
       )
   })
   return assumptions
+}
+
+/** Reading direction; that of a mirrored block as seen from its other side. */
+function rotationOf({ lattice, facing }: Pick<ChosenReading, 'lattice' | 'facing'>): number {
+  const { reading } = directions(lattice, facing)
+  return degreesOf(facing.mirrored ? { x: -reading.x, y: reading.y } : reading)
 }
 
 /** Clockwise as seen, above -180 and up to 180. */

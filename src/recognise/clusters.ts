@@ -13,7 +13,7 @@ const MOST_UNLIKE = 1.5
 const FIRST_REACH = 3.2
 const FIRST_REACH_LEAST = 5
 /** The second reach in dot spacings: two cells and a dot spacing (one blank between) at the widest cell pitch in use. */
-const SECOND_REACH = 7.7
+const SECOND_REACH = 8.4
 /** Share of the pair distances below which the dot spacing is looked for: a displaced dot may be nearer than it. */
 const LOW_SHARE = 0.1
 /** Dots do not overlap: a pair nearer than this many diameters tells nothing of the spacing. */

@@ -60,6 +60,7 @@ export function findBraille(
   const context = {
     translator,
     expected: live.flatMap(({ text }) => (isKnown(text) ? [text.value] : [])),
+    lies: live.flatMap(({ lie }) => lie ?? []),
     lettering: [...boxes, ...boxesOfCharacters(others, [...named, ...unnamed])],
   }
   addReading(found, named, readBraille(named, { ...context, named: true }))

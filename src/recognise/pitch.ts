@@ -4,12 +4,12 @@
  */
 
 /** Cell pitches that are tried, in dot spacings: the widest cell over the nearest dots and the other way round, with room. */
-const PITCHES = { from: 2.25, to: 3.45, step: 0.02, fineStep: 0.004 } as const
+const PITCHES = { from: 2.25, to: 3.75, step: 0.02, fineStep: 0.004 } as const
 /** Sharpness of the pitch's tally. */
 const PITCH_WIDTH = 0.12
 /** Differences up to this many columns ahead and this long show the pitch. */
 const COLUMNS_AHEAD = 5
-const LONGEST_DIFFERENCE = 7.6
+const LONGEST_DIFFERENCE = 8.3
 /** Shorter differences are those of the two columns of one cell. */
 const SHORTEST_DIFFERENCE = 1.2
 
