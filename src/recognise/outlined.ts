@@ -8,7 +8,7 @@ import {
   type LetteringPart,
   type Unknown,
 } from '../sign/sign.js'
-import { measureLetters, type LetterMeasures } from './letters/measure.js'
+import { baselineSpacingOf, measureLetters, type LetterMeasures } from './letters/measure.js'
 import type { Lie as ReadLie } from './letters/rows.js'
 import { isWhollyRecognised, readLines, type Expectation, type OutlinedLine } from './outlinelines.js'
 import type { Piece } from './pieces.js'
@@ -73,8 +73,7 @@ export function readOutlines(
 function measured(lines: readonly OutlinedLine[], lie: ReadLie): LetterMeasures {
   const read = lines.map((line) => line.read)
   const below = read.filter((line, i) => i === 0 || line.baseline - read[i - 1].baseline > BESIDE * line.capital)
-  const { baselineSpacing } = measureLetters(below, lie)
-  return { ...measureLetters(read, lie), baselineSpacing }
+  return { ...measureLetters(read, lie), baselineSpacing: baselineSpacingOf(below) }
 }
 
 /** Baselines nearer than this share of the height of capitals are one. */

@@ -1,6 +1,6 @@
 import { boxOfPoints, unionOfBoxes, type Box } from '../geometry/box.js'
 import type { Point } from '../geometry/point.js'
-import { distanceBetween } from '../geometry/polyline.js'
+import { distanceBetween } from '../geometry/gap.js'
 import { betweenOf } from './between.js'
 import { isKnown, missing, type Fact, type Lettering, type LetteringLine, type LetteringPart } from '../sign/sign.js'
 import { alongLine, angleOf, downLine, sameDirection, type Frame } from './frame.js'

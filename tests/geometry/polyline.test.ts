@@ -1,7 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { Polyline } from '../../src/geometry/outline.js'
-import { contains, distanceBetween, distanceToPoint, signedArea } from '../../src/geometry/polyline.js'
+import { distanceBetween } from '../../src/geometry/gap.js'
+import { contains, distanceToPoint, signedArea } from '../../src/geometry/polyline.js'
 
 const square = (x: number, y: number, size: number): Polyline => [
   { x, y },

@@ -1,6 +1,7 @@
-import { boxContains, boxesOverlap, boxOfPoints, type Box } from '../../geometry/box.js'
+import { boxContains, boxesOverlap, boxOfPoints, unionOfBoxes, type Box } from '../../geometry/box.js'
+import { distanceBetween, loopOf } from '../../geometry/gap.js'
 import type { Polyline } from '../../geometry/outline.js'
-import { contains, distanceBetween, signedArea } from '../../geometry/polyline.js'
+import { contains, signedArea } from '../../geometry/polyline.js'
 import type { Ink, Layer } from './ink.js'
 
 /** One closed contour as a drawing holds it. Millimetres, x to the right, y down. */
@@ -48,7 +49,7 @@ export function blobsOf(outlines: readonly LetterOutline[]): Blob[] {
   }
   return [...groups.values()].map((group) => ({
     ink: inkOf(group),
-    box: boxOfPoints(group.filter((n) => n.depth === 0).flatMap((n) => n.source.outline)) ?? group[0].box,
+    box: unionOfBoxes(group.filter((n) => n.depth === 0).map((n) => n.box)) ?? group[0].box,
     members: group.map((n) => n.index),
   }))
 }
@@ -136,11 +137,11 @@ function inkOf(group: readonly Node[]): Ink {
     const inside = nodes.every((n) => n.parent !== undefined && !nodes.includes(n.parent))
     const cut = nodes.some((n) => n.depth > 0) && inside
     const effect = !cut || layers.length === 0 ? 'add' : fill === base ? 'flip' : 'cut'
-    layers.push({ contours: nodes.map((n) => n.source.outline), rule, effect })
+    layers.push({ contours: nodes.map((n) => loopOf(n.source.outline)), rule, effect })
   }
   if (edges.length > 0) {
     const effect = layers.length === 0 ? 'add' : 'flip'
-    layers.push({ contours: edges.map((n) => n.source.outline), rule: 'evenodd', effect })
+    layers.push({ contours: edges.map((n) => loopOf(n.source.outline)), rule: 'evenodd', effect })
   }
   return { layers }
 }

@@ -36,7 +36,7 @@ export const isOpen = (fits: readonly FittedLine[]): boolean => fits.slice(1).so
 export function decide(fits: readonly FittedLine[]): Decision[] {
   const [best, ...others] = fits
   const rivals = others.filter((o) => isRival(best, o))
-  return best.options.map((options, i) => {
+  return best.options().map((options, i) => {
     const likely = weighed(options)
     const first = likely.at(0)
     const sure = likely.reduce((sum, l) => sum + l.share, 0) >= CONFIDENT
@@ -44,7 +44,7 @@ export function decide(fits: readonly FittedLine[]): Decision[] {
       return { ...UNRECOGNISED, confidence: first?.share ?? 0 }
     const found = likely.filter((l) => l.share > NO_RIVAL).map((l) => ({ reading: l.option.label, share: l.share }))
     for (const fit of rivals) {
-      const rival = fit.options[i].at(0)?.label
+      const rival = fit.best[i]?.label
       if (rival !== undefined && !found.some((f) => f.reading === rival))
         found.push({ reading: rival, share: first.share * Math.exp((best.cost - fit.cost) / 2) })
     }

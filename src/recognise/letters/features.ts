@@ -75,8 +75,10 @@ function addEdge(features: Float64Array, row: number, column: number, x: number,
   const turn = (Math.atan2(y, x) / (2 * Math.PI) + 1) * DIRECTIONS
   const low = Math.floor(turn)
   const part = turn - low
-  const [first, second] = [low % DIRECTIONS, (low + 1) % DIRECTIONS]
-  const [rows, columns] = [ZONES[row], ZONES[column]]
+  const first = low % DIRECTIONS
+  const second = (low + 1) % DIRECTIONS
+  const rows = ZONES[row]
+  const columns = ZONES[column]
   for (let i = 0; i < 4; i++) {
     const zone = (i < 2 ? rows.before : rows.after) * EDGE_ZONES + (i % 2 === 0 ? columns.before : columns.after)
     const share = (i < 2 ? rows.share : 1 - rows.share) * (i % 2 === 0 ? columns.share : 1 - columns.share)

@@ -1,6 +1,6 @@
 import { medianOf } from '../../geometry/fit.js'
 import type { Likeness, Look } from './look.js'
-import { references, type Manner } from './references.js'
+import type { Manner } from './references.js'
 
 /**
  * Characters of one line read together. How high the capitals are and where the baseline runs is not known beforehand: each
@@ -22,11 +22,19 @@ export interface Option {
   distance: number
 }
 
-/** A line under one scale: for each character what it may be, the most fitting first. */
+/** A line under one scale. */
 export interface FittedLine {
   scale: Scale
-  options: Option[][]
+  /** What fits each character best. */
+  best: (Option | undefined)[]
   cost: number
+  /** What each character may be, the most fitting first. */
+  options: () => Option[][]
+}
+
+/** A look with the variance of its distances. */
+interface Weighed extends Look {
+  variance: number
 }
 
 /**
@@ -35,7 +43,6 @@ export interface FittedLine {
  */
 const LOOK_VARIANCE = 4
 const UNLIKE_FACE = 0.2
-const MOST_LOOKS = 12
 /** A line is no worse for a character that fits nothing than for one that fits so badly. */
 const WORST = 60
 /** How much more than the references' faces a new face differs, in standard deviations. */
@@ -55,62 +62,82 @@ const ALIKE = 0.04
 
 /** The ways in which a line can be read, the best fitting first; none when no character says how large the line is. */
 export function fitLine(looks: readonly Look[]): FittedLine[] {
-  const near = looks.map(({ likenesses }) => likenesses.slice(0, MOST_LOOKS))
+  const weighed = looks.map(({ box, likenesses }): Weighed => {
+    return { box, likenesses, variance: LOOK_VARIANCE + UNLIKE_FACE * likenesses[0].distance ** 2 }
+  })
   const stride = Math.ceil(looks.length / MOST_PROPOSERS)
-  const some = looks.filter((_, i) => i % stride === 0)
-  const someNear = near.filter((_, i) => i % stride === 0)
-  const coarse = proposals(some, someNear)
-    .map((scale) => ({ scale, cost: totalOf(fitted(some, someNear, scale)) }))
+  const some = weighed.filter((_, i) => i % stride === 0)
+  const coarse = proposals(some)
+    .map((scale) => ({ scale, cost: totalOf(bestUnder(some, scale)) }))
     .sort((a, b) => a.cost - b.cost)
   const chosen: Scale[] = []
   for (const { scale } of coarse) {
     if (chosen.length >= MOST_PROPOSALS) break
     if (!chosen.some((s) => alike(s, scale))) chosen.push(scale)
   }
-  const fits = chosen.map((scale) => fitAt(looks, near, scale)).sort((a, b) => a.cost - b.cost)
+  const fits = chosen.map((scale) => fitAt(weighed, scale)).sort((a, b) => a.cost - b.cost)
   return fits.filter((fit, i) => !fits.slice(0, i).some((better) => alike(better.scale, fit.scale)))
 }
 
 const alike = (a: Scale, b: Scale) =>
   Math.abs(a.height - b.height) <= ALIKE * a.height && Math.abs(a.baseline - b.baseline) <= ALIKE * a.height
 
-function fitAt(looks: readonly Look[], near: Likeness[][], start: Scale): FittedLine {
+function fitAt(looks: readonly Weighed[], start: Scale): FittedLine {
   let scale = start
-  let options = fitted(looks, near, scale)
+  let best = bestUnder(looks, scale)
   for (let i = 0; i < REFINEMENTS; i++) {
-    scale = refined(looks, options, scale)
-    options = fitted(looks, near, scale)
+    scale = refined(looks, best, scale)
+    best = bestUnder(looks, scale)
   }
-  return { scale, options, cost: totalOf(options) }
+  return { scale, best: best.map(optionOf), cost: totalOf(best), options: () => optionsUnder(looks, scale) }
 }
 
-function proposals(looks: readonly Look[], near: readonly Likeness[][]): Scale[] {
-  const { manners } = references()
+function proposals(looks: readonly Look[]): Scale[] {
   const scales: Scale[] = []
-  looks.forEach(({ box }, i) => {
-    for (const { label } of near[i].slice(0, LOOKS_THAT_PROPOSE)) {
-      const manner = manners.get(label)
-      if (!manner) continue
+  for (const { box, likenesses } of looks) {
+    for (const { manner } of likenesses.slice(0, LOOKS_THAT_PROPOSE)) {
       const height = box.height / (manner.top.mean - manner.bottom.mean)
       if (box.height < TELLING * height) continue
       const scale = { height, baseline: box.y + box.height + height * manner.bottom.mean }
       if (!scales.some((s) => alike(s, scale))) scales.push(scale)
     }
-  })
+  }
   return scales
 }
 
-function fitted(looks: readonly Look[], near: readonly Likeness[][], scale: Scale): Option[][] {
-  const { manners } = references()
-  return looks.map((look, i) => {
-    const variance = LOOK_VARIANCE + UNLIKE_FACE * near[i][0].distance ** 2
-    return near[i]
-      .flatMap(({ label, distance }): Option[] => {
-        const manner = manners.get(label)
-        return manner ? [{ label, distance, cost: distance ** 2 / variance + placeCost(look, manner, scale) }] : []
-      })
-      .sort((a, b) => a.cost - b.cost)
+interface Costed {
+  likeness: Likeness
+  cost: number
+}
+
+const optionOf = (costed: Costed | undefined): Option | undefined =>
+  costed && { label: costed.likeness.label, distance: costed.likeness.distance, cost: costed.cost }
+
+function bestUnder(looks: readonly Weighed[], scale: Scale): (Costed | undefined)[] {
+  return looks.map((look) => {
+    let best: Likeness | undefined
+    let least = Infinity
+    for (const likeness of look.likenesses) {
+      const unlike = likeness.distance ** 2 / look.variance
+      // They stand by rising distance.
+      if (unlike >= least) break
+      const cost = unlike + placeCost(look, likeness.manner, scale)
+      if (cost >= least) continue
+      best = likeness
+      least = cost
+    }
+    return best && { likeness: best, cost: least }
   })
+}
+
+function optionsUnder(looks: readonly Weighed[], scale: Scale): Option[][] {
+  return looks.map((look) =>
+    look.likenesses
+      .map(({ label, distance, manner }): Option => {
+        return { label, distance, cost: distance ** 2 / look.variance + placeCost(look, manner, scale) }
+      })
+      .sort((a, b) => a.cost - b.cost),
+  )
 }
 
 function placeCost({ box }: Look, { top, bottom, width }: Manner, { height, baseline, widening }: Scale): number {
@@ -122,18 +149,17 @@ function placeCost({ box }: Look, { top, bottom, width }: Manner, { height, base
   return above ** 2 + below ** 2 + Math.min(MOST_WIDTH_COST, wide ** 2)
 }
 
-const totalOf = (options: readonly Option[][]): number =>
-  options.reduce((sum, [best]) => sum + Math.min(WORST, best?.cost ?? WORST), 0)
+const totalOf = (best: readonly (Costed | undefined)[]): number =>
+  best.reduce((sum, one) => sum + Math.min(WORST, one?.cost ?? WORST), 0)
 
 /** The scale that fits the most fitting reading best: weighted least squares over tops and bottoms. */
-function refined(looks: readonly Look[], options: readonly Option[][], scale: Scale): Scale {
-  const { manners } = references()
+function refined(looks: readonly Look[], fitting: readonly (Costed | undefined)[], scale: Scale): Scale {
   const widenings: number[] = []
   let [w, wx, wy, wxx, wxy] = [0, 0, 0, 0, 0]
   looks.forEach(({ box }, i) => {
-    const best = options[i].at(0)
-    const manner = best && manners.get(best.label)
-    if (!manner || best.cost >= WORST) return
+    const best = fitting[i]
+    if (!best || best.cost >= WORST) return
+    const { manner } = best.likeness
     if (box.height > TELLING * scale.height) widenings.push(Math.log(box.width / scale.height) - manner.width.mean)
     for (const [y, { mean, deviation }] of [
       [box.y, manner.top],

@@ -1,4 +1,6 @@
-import type { Polyline } from '../../geometry/outline.js'
+import type { Box } from '../../geometry/box.js'
+import type { Loop } from '../../geometry/gap.js'
+import type { Matrix } from '../../geometry/matrix.js'
 
 /**
  * What is painted of one character or part of one, as layers in paint order. A drawing program may write a letter as one
@@ -10,7 +12,7 @@ export interface Ink {
 
 export interface Layer {
   /** Closed contours. */
-  contours: Polyline[]
+  contours: Loop[]
   rule: 'nonzero' | 'evenodd'
   /** `add`: painted; `cut`: painted over in the colour of the ground; `flip`: only edges are drawn, inside and outside change. */
   effect: 'add' | 'cut' | 'flip'
@@ -20,12 +22,37 @@ export interface Layer {
 export type Spans = number[]
 
 /** All contours of the ink. */
-export const contoursOf = ({ layers }: Ink): Polyline[] => layers.flatMap((l) => l.contours)
+export const contoursOf = ({ layers }: Ink): Loop[] => layers.flatMap((l) => l.contours)
+
+/** The smallest box round all corners; undefined for none. */
+export function boxOfInk({ layers }: Ink): Box | undefined {
+  let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity]
+  for (const { contours } of layers)
+    for (const contour of contours)
+      for (let i = 0; i < contour.length; i += 2) {
+        const x = contour[i]
+        const y = contour[i + 1]
+        if (x < left) left = x
+        if (x > right) right = x
+        if (y < top) top = y
+        if (y > bottom) bottom = y
+      }
+  return left <= right ? { x: left, y: top, width: right - left, height: bottom - top } : undefined
+}
 
 /** The ink as seen in other coordinates. */
-export const mapInk = ({ layers }: Ink, map: (p: { x: number; y: number }) => { x: number; y: number }): Ink => ({
-  layers: layers.map((layer) => ({ ...layer, contours: layer.contours.map((c) => c.map(map)) })),
-})
+export function mapInk(ink: Ink, { a, b, c, d, e, f }: Matrix): Ink {
+  if (a === 1 && b === 0 && c === 0 && d === 1 && e === 0 && f === 0) return ink
+  const map = (contour: Loop): Loop => {
+    const mapped = new Float64Array(contour.length)
+    for (let i = 0; i < contour.length; i += 2) {
+      mapped[i] = a * contour[i] + c * contour[i + 1] + e
+      mapped[i + 1] = b * contour[i] + d * contour[i + 1] + f
+    }
+    return mapped
+  }
+  return { layers: ink.layers.map((layer) => ({ ...layer, contours: layer.contours.map(map) })) }
+}
 
 /**
  * The spans of ink on horizontal lines, by crossings in rising order and the fill rule of SVG 1.1, 11.3.
@@ -51,16 +78,19 @@ function spansOfLayer({ contours, rule }: Layer, ys: readonly number[]): Spans[]
   const first = ys[0]
   const step = ys.length > 1 ? ys[1] - ys[0] : 1
   for (const contour of contours) {
-    let a = contour[contour.length - 1]
-    for (const b of contour) {
-      const downwards = a.y < b.y
-      const low = downwards ? a : b
-      const high = downwards ? b : a
+    let ax = contour[contour.length - 2]
+    let ay = contour[contour.length - 1]
+    for (let k = 0; k < contour.length; k += 2) {
+      const bx = contour[k]
+      const by = contour[k + 1]
+      const downwards = ay < by
+      const [lowX, lowY, highX, highY] = downwards ? [ax, ay, bx, by] : [bx, by, ax, ay]
       // An edge meets the lines from its upper end up to, and without, its lower one: each vertex counts once.
-      for (let i = Math.max(0, Math.ceil((low.y - first) / step)); i < ys.length && ys[i] < high.y; i++)
-        if (ys[i] >= low.y)
-          insert(crossings[i], low.x + ((ys[i] - low.y) * (high.x - low.x)) / (high.y - low.y), downwards ? 1 : -1)
-      a = b
+      for (let i = Math.max(0, Math.ceil((lowY - first) / step)); i < ys.length && ys[i] < highY; i++)
+        if (ys[i] >= lowY)
+          insert(crossings[i], lowX + ((ys[i] - lowY) * (highX - lowX)) / (highY - lowY), downwards ? 1 : -1)
+      ax = bx
+      ay = by
     }
   }
   return crossings.map(({ places, turns }) => {

@@ -1,5 +1,6 @@
 import type { Box } from '../../geometry/box.js'
 import { medianOf } from '../../geometry/fit.js'
+import { apply } from '../../geometry/matrix.js'
 import type { Blob } from './blobs.js'
 import { isDigit, isLetter } from './characters.js'
 import { settleByExpected, settleByWord } from './context.js'
@@ -111,7 +112,7 @@ function lineOf(
     spacing,
     capital,
     baseline: drawnBaseline(characters) ?? baseline,
-    start: viewBack(lie)({ x: parts[0].box.x, y: drawnBaseline(characters) ?? baseline }),
+    start: apply(viewBack(lie), { x: parts[0].box.x, y: drawnBaseline(characters) ?? baseline }),
     outlines: characters.flatMap((c) => c.outlines),
   }
 }

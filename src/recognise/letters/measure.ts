@@ -1,4 +1,4 @@
-import { distanceBetween } from '../../geometry/polyline.js'
+import { edgesOf, gapBetween } from '../../geometry/gap.js'
 import type { Fact, Known, Lettering } from '../../sign/sign.js'
 import { betweenOf } from '../between.js'
 import { contoursOf, mapInk } from './ink.js'
@@ -34,7 +34,7 @@ export function measureLetters(lines: readonly ReadLine[], lie: Lie): LetterMeas
     characterProportion: proportionOf(read, characterHeight),
     strokeThickness: strokeOf(read, lie),
     characterSpacing: gapsOf(lines, lie),
-    baselineSpacing: lines.length > 1 ? baselinesOf(lines) : undefined,
+    baselineSpacing: baselineSpacingOf(lines),
     style: styleOf(read, lie),
   }
 }
@@ -105,12 +105,14 @@ function gapsOf(lines: readonly ReadLine[], lie: Lie): Fact<number> {
   const back = viewBack(lie)
   const gaps: { distance: number; pair: [string, string] }[] = []
   for (const { characters, spacing } of lines) {
-    const drawn = characters.map((c) => contoursOf(mapInk(c.part.ink, back)))
-    for (let i = 1; i < drawn.length; i++) {
+    // Only a slanted view is no true picture of distances.
+    const drawn = lie.slant === 0 ? [] : characters.map((c) => edgesOf(contoursOf(mapInk(c.part.ink, back))))
+    for (let i = 1; i < characters.length; i++) {
       const space = spacing.spaces[i - 1]
       if (space === undefined) return unreadable('a gap may be one between letters or one between words')
       const pair: [string, string] = [nameOf(characters[i - 1]), nameOf(characters[i])]
-      if (!space) gaps.push({ distance: distanceBetween(drawn[i - 1], drawn[i]).distance, pair })
+      const distance = lie.slant === 0 ? spacing.gaps[i - 1] : gapBetween(drawn[i - 1], drawn[i]).distance
+      if (!space) gaps.push({ distance, pair })
     }
   }
   if (gaps.length === 0) return { unknown: 'missing-fact', why: 'no two characters stand next to each other' }
@@ -122,7 +124,9 @@ function gapsOf(lines: readonly ReadLine[], lie: Lie): Fact<number> {
 /** A character that was not read beyond doubt has no name. */
 const nameOf = ({ readings }: ReadCharacter): string => (readings.length === 1 ? readings[0] : '?')
 
-function baselinesOf(lines: readonly ReadLine[]): Fact<number> {
+/** Undefined for a single line. */
+export function baselineSpacingOf(lines: readonly ReadLine[]): Fact<number> | undefined {
+  if (lines.length < 2) return undefined
   const steps = lines.slice(1).map((line, i) => line.baseline - lines[i].baseline)
   return known(steps, 'distance of successive baselines, square to them')
 }

@@ -17,7 +17,7 @@ interface Seen {
 
 export function readRow(row: Row): ReadRow {
   const seen = row.flatMap((part): Seen[] => {
-    const look = lookAt(part.ink)
+    const look = lookAt(part.ink, part.box)
     return look ? [{ part, look }] : []
   })
   return decided(withPercents(seen))
@@ -49,7 +49,7 @@ function percentOf(three: readonly Seen[]): Seen | undefined {
   const rising = left.height < bar.height && right.height < bar.height && left.y < right.y
   if (!rising || right.x - (left.x + left.width) >= bar.width) return undefined
   const part = joined(three.map((s) => s.part))
-  const look = lookAt(part.ink)
+  const look = lookAt(part.ink, part.box)
   const nearest = look?.likenesses.at(0)
   return look && nearest?.label === '%' && nearest.distance < PERCENT_DISTANCE ? { part, look } : undefined
 }

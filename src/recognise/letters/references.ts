@@ -6,17 +6,25 @@ import data from './references.json' with { type: 'json' }
  * reference is a point in the space of linear discriminants, where the scatter within a class is about one along each axis.
  */
 export interface References {
-  /** Rows of the projection, one after another; `offset` is what the mean of all references projects to. */
-  rows: Float64Array
+  /** Columns of the projection, one after another; `offset` is what the mean of all references projects to. */
+  columns: Float64Array
   offset: Float64Array
   dimensions: number
-  /** The points by their first axes, which tell most, and by the others: each one point after another. */
-  heads: Float32Array
-  tails: Float32Array
-  /** The characters, and for each reference which of them it is. */
-  labels: string[]
-  labelled: Uint8Array
-  manners: Map<string, Manner>
+  /** One point after another, those of one character together. */
+  points: Float32Array
+  classes: Class[]
+}
+
+/** The references of one character. */
+export interface Class {
+  label: string
+  manner: Manner
+  /** Numbers of its first point and of the one after its last. */
+  from: number
+  to: number
+  /** The middle of its points, and how far the farthest of them is from there. */
+  middle: Float32Array
+  radius: number
 }
 
 interface Reference {
@@ -61,9 +69,6 @@ export interface ReferenceFile {
   extents: string
 }
 
-/** Axes that are looked at first: the discriminants stand by how much they tell. */
-export const HEAD = 8
-
 /** Faces differ at least so much more than the few that the references hold. Shares of the height of I. */
 const LEAST_DEVIATION = 0.02
 /** Where marks stand is more a matter of taste. */
@@ -80,8 +85,7 @@ export function references(): References {
 }
 
 export function decode(file: ReferenceFile): References {
-  const points = scaled(new Int8Array(bytesOf(file.points)), file.pointStep)
-  const labels = new Uint8Array(bytesOf(file.label))
+  const { dimensions } = file
   const faces = new Uint8Array(bytesOf(file.face))
   const extents = scaled(int16(file.extents), file.extentStep)
   const records = Array.from(new Uint8Array(bytesOf(file.mannerLabel)), (label, i) => ({
@@ -91,26 +95,48 @@ export function decode(file: ReferenceFile): References {
     bottom: extents[3 * i + 1],
     width: extents[3 * i + 2],
   }))
-  return {
-    rows: scaled(int16(file.rows), file.rowStep),
-    offset: scaled(int16(file.offset), file.offsetStep),
-    dimensions: file.dimensions,
-    heads: part(points, file.dimensions, 0, HEAD),
-    tails: part(points, file.dimensions, HEAD, file.dimensions),
-    labels: file.labels,
-    labelled: labels,
-    manners: mannersOf(records),
-  }
+  const rows = scaled(int16(file.rows), file.rowStep)
+  const columns = rows.map((_, i) => rows[(i % dimensions) * FEATURES + Math.floor(i / dimensions)])
+  const offset = scaled(int16(file.offset), file.offsetStep)
+  return { columns, offset, dimensions, ...classesOf(file, mannersOf(records)) }
 }
 
-function part(points: Float64Array, dimensions: number, from: number, to: number): Float32Array {
-  const size = to - from
-  const count = points.length / dimensions
-  return Float32Array.from(
-    { length: count * size },
-    (_, i) => points[Math.floor(i / size) * dimensions + from + (i % size)],
-  )
+/** The points in the order of their characters. */
+function classesOf(file: ReferenceFile, manners: Map<string, Manner>): Pick<References, 'points' | 'classes'> {
+  const { dimensions } = file
+  const read = scaled(new Int8Array(bytesOf(file.points)), file.pointStep)
+  const labelled = new Uint8Array(bytesOf(file.label))
+  const points = new Float32Array(read.length)
+  const classes: Class[] = []
+  let to = 0
+  file.labels.forEach((label, number) => {
+    const from = to
+    labelled.forEach((of, i) => {
+      if (of === number) points.set(read.subarray(i * dimensions, (i + 1) * dimensions), to++ * dimensions)
+    })
+    const manner = manners.get(label)
+    if (manner && to > from) classes.push({ label, manner, from, to, ...ballRound(points, dimensions, from, to) })
+  })
+  return { points, classes }
 }
+
+function ballRound(
+  points: Float32Array,
+  dimensions: number,
+  from: number,
+  to: number,
+): Pick<Class, 'middle' | 'radius'> {
+  const middle = new Float32Array(dimensions)
+  for (let i = from; i < to; i++)
+    for (let d = 0; d < dimensions; d++) middle[d] += points[i * dimensions + d] / (to - from)
+  let radius = 0
+  for (let i = from; i < to; i++)
+    radius = Math.max(radius, Math.hypot(...middle.map((m, d) => points[i * dimensions + d] - m)))
+  return { middle, radius: radius + ROUNDING }
+}
+
+/** Far more than single precision takes away from a distance. */
+const ROUNDING = 1e-3
 
 function bytesOf(base64: string): ArrayBuffer {
   const buffer = Buffer.from(base64, 'base64')
@@ -126,13 +152,13 @@ const scaled = (values: Int8Array | Int16Array, step: number): Float64Array =>
   Float64Array.from(values, (v) => v * step)
 
 /** Where a shape with these features lies among the references. */
-export function project({ rows, offset, dimensions }: References, features: Float64Array): Float64Array {
-  const point = new Float64Array(dimensions)
-  for (let d = 0; d < dimensions; d++) {
-    let sum = -offset[d]
-    const start = d * FEATURES
-    for (let i = 0; i < FEATURES; i++) sum += rows[start + i] * features[i]
-    point[d] = sum
+export function project({ columns, offset, dimensions }: References, features: Float64Array): Float64Array {
+  const point = offset.map((v) => -v)
+  for (let i = 0; i < FEATURES; i++) {
+    const feature = features[i]
+    if (feature === 0) continue
+    const start = i * dimensions
+    for (let d = 0; d < dimensions; d++) point[d] += columns[start + d] * feature
   }
   return point
 }

@@ -1,7 +1,7 @@
-import { boxOfPoints, unionOfBoxes, type Box } from '../../geometry/box.js'
-import type { Point } from '../../geometry/point.js'
+import { unionOfBoxes, type Box } from '../../geometry/box.js'
+import type { Matrix } from '../../geometry/matrix.js'
 import type { Blob } from './blobs.js'
-import { contoursOf, mapInk, type Ink } from './ink.js'
+import { boxOfInk, mapInk, type Ink } from './ink.js'
 
 /** How the characters lie: the direction of their baselines, and how far their stems lean to the right of it. Degrees. */
 export interface Lie {
@@ -40,25 +40,20 @@ const OVER = 0.6
 const radians = (degrees: number) => (degrees * Math.PI) / 180
 
 /** From the drawing to the reader's view. */
-export function viewOf({ rotation, slant, mirrored }: Lie): (p: Point) => Point {
+export function viewOf({ rotation, slant, mirrored }: Lie): Matrix {
   const [cos, sin] = [Math.cos(radians(rotation)), Math.sin(radians(rotation))]
   const lean = Math.tan(radians(slant))
   const side = mirrored ? -1 : 1
-  return ({ x, y }) => {
-    const down = side * (y * cos - x * sin)
-    return { x: x * cos + y * sin + down * lean, y: down }
-  }
+  const [b, d] = [-side * sin, side * cos]
+  return { a: cos + b * lean, b, c: sin + d * lean, d, e: 0, f: 0 }
 }
 
 /** From the reader's view back to the drawing. */
-export function viewBack({ rotation, slant, mirrored }: Lie): (p: Point) => Point {
+export function viewBack({ rotation, slant, mirrored }: Lie): Matrix {
   const [cos, sin] = [Math.cos(radians(rotation)), Math.sin(radians(rotation))]
   const lean = Math.tan(radians(slant))
   const side = mirrored ? -1 : 1
-  return ({ x, y }) => {
-    const [along, across] = [x - y * lean, side * y]
-    return { x: along * cos - across * sin, y: along * sin + across * cos }
-  }
+  return { a: cos, b: sin, c: -lean * cos - side * sin, d: -lean * sin + side * cos, e: 0, f: 0 }
 }
 
 /** Rows from the top, as seen by one who reads in this direction. */
@@ -66,7 +61,7 @@ export function rowsOf(blobs: readonly Blob[], lie: Lie): Row[] {
   const view = viewOf(lie)
   const parts = blobs.flatMap(({ ink }, i): Part[] => {
     const seen = mapInk(ink, view)
-    const box = boxOfPoints(contoursOf(seen).flat())
+    const box = boxOfInk(seen)
     return box ? [{ ink: seen, box, blobs: [i] }] : []
   })
   const rows: Band[] = []

@@ -1,5 +1,5 @@
 import { medianOf } from '../../geometry/fit.js'
-import { distanceBetween } from '../../geometry/polyline.js'
+import { edgesOf, gapBetween } from '../../geometry/gap.js'
 import { contoursOf } from './ink.js'
 import type { Part } from './rows.js'
 
@@ -56,10 +56,10 @@ export function spacesIn(lines: readonly Sized[]): Spacing[] {
 }
 
 function gapsIn(parts: readonly Part[]): Gaps {
-  const contours = parts.map((p) => contoursOf(p.ink))
+  const edges = parts.map((p) => edgesOf(contoursOf(p.ink)))
   const following = parts.slice(1)
   return {
-    betweenOutlines: following.map((_, i) => distanceBetween(contours[i], contours[i + 1]).distance),
+    betweenOutlines: following.map((_, i) => gapBetween(edges[i], edges[i + 1]).distance),
     betweenBoxes: following.map(({ box }, i) => box.x - (parts[i].box.x + parts[i].box.width)),
   }
 }

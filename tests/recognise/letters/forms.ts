@@ -1,4 +1,5 @@
 import { boxOfPoints } from '../../../src/geometry/box.js'
+import { loopOf } from '../../../src/geometry/gap.js'
 import type { Polyline } from '../../../src/geometry/outline.js'
 import { signedArea } from '../../../src/geometry/polyline.js'
 import { CHARACTERS, OTHER_FORMS } from '../../../src/recognise/letters/characters.js'
@@ -29,7 +30,7 @@ export function formsOf(face: Face): Form[] {
 }
 
 const filled = (paths: Polyline[][]): Ink => ({
-  layers: paths.map((contours) => ({ contours, rule: 'nonzero', effect: 'add' })),
+  layers: paths.map((contours) => ({ contours: contours.map(loopOf), rule: 'nonzero', effect: 'add' })),
 })
 
 /** Inner radius of the bend of the leg, as a share of the height. An invented value: the bend of common grotesques by eye. */

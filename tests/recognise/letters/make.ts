@@ -1,7 +1,6 @@
-import { boxOfPoints } from '../../../src/geometry/box.js'
 import { BAR, CHARACTERS, shapeOf } from '../../../src/recognise/letters/characters.js'
 import { featuresOf, fullnessOf } from '../../../src/recognise/letters/features.js'
-import { contoursOf } from '../../../src/recognise/letters/ink.js'
+import { boxOfInk } from '../../../src/recognise/letters/ink.js'
 import type { ReferenceFile } from '../../../src/recognise/letters/references.js'
 import { CAPITAL, type Face } from './faces.js'
 import { formsOf } from './forms.js'
@@ -29,7 +28,7 @@ interface Sample {
 function samplesOf(faces: readonly Face[]): Sample[] {
   return faces.flatMap((face, index) =>
     formsOf(face).flatMap(({ label, ink }): Sample[] => {
-      const box = boxOfPoints(contoursOf(ink).flat())
+      const box = boxOfInk(ink)
       if (!box) return []
       const shape = fullnessOf(ink, box) > FULL ? BAR : shapeOf(label)
       const extents: Sample['extents'] = [-box.y / CAPITAL, -(box.y + box.height) / CAPITAL, box.width / CAPITAL]
