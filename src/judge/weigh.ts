@@ -1,6 +1,6 @@
 import { INSTALLATION_POINTER } from '../measure/facts.js'
 import type { Gap, Measurement, Observation } from '../measure/measurement.js'
-import { compareNumber, type Compared, type Outcome } from './compare.js'
+import { compareNumber, extremes, noiseOf, type Compared, type Outcome } from './compare.js'
 import type { Judgement, ResolvedLimit } from './finding.js'
 import type { InForce, Limits } from './exceptions.js'
 import { resolve, resolveAtDistance, resolveByDistance } from './limits.js'
@@ -82,7 +82,7 @@ function weighOne(
       if (observation.value === true) return plain(observation, resolve(limit, clause, firstUnit), 'pass')
       return number(observation, resolve(limit, clause, firstUnit), firstUnit, options)
     case 'nominal':
-      return nominal(observation, resolve(limit, clause, firstUnit), firstUnit, options)
+      return nominal(observation, resolve(limit, clause, firstUnit), limit.slack, firstUnit, options)
     case 'distance-share':
     case 'distance-steps':
       return atDistance(observation, { limit, clause }, firstUnit, options)
@@ -181,11 +181,28 @@ function byDistance(observation: Observation, limits: ResolvedLimit[], firstUnit
   return { ...lenient, gaps: heightGaps(observation) }
 }
 
-/** A length printed without a tolerance: what differs from it is left to a person, since nothing says by how much it may. */
-function nominal(observation: Observation, limit: ResolvedLimit, firstUnit: Unit, options: JudgeOptions): Single {
+type Slack = Extract<InForce['limit'], { kind: 'nominal' }>['slack']
+
+/**
+ * A length printed without a tolerance: what differs from it is left to a person, since nothing says by how much it may. Where only
+ * slack downward is thinkable, a single value above the figure fails.
+ */
+function nominal(
+  observation: Observation,
+  limit: ResolvedLimit,
+  slack: Slack,
+  firstUnit: Unit,
+  options: JudgeOptions,
+): Single {
   const single = number(observation, limit, firstUnit, options)
   if (single.outcome !== 'fail' || single.gaps) return single
-  const why = `the standard prints ${limit.printed} without a tolerance, and the sign differs from it`
+  const [, highest] = extremes(observation)
+  if (slack === 'downward' && single.limit.max !== undefined) {
+    const above = highest - single.limit.max
+    if (above > noiseOf(observation, limit.unit)) return { ...single, margin: -above }
+  }
+  const off = slack === 'downward' ? 'is below it' : 'differs from it'
+  const why = `the standard prints ${limit.printed} without a tolerance, and the sign ${off}`
   return { ...single, gaps: [{ reason: 'needs-judgement', why, places: observation.places }] }
 }
 

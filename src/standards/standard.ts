@@ -28,8 +28,17 @@ export const Limit = z.discriminatedUnion('kind', [
     max: z.number().optional(),
     printed: z.string(),
   }),
-  /** A length printed without a tolerance: what equals it passes, what differs is left to a person. */
-  z.strictObject({ kind: z.literal('nominal'), in: z.number().optional(), mm: z.number(), printed: z.string() }),
+  /**
+   * A length printed without a tolerance: what equals it passes, what differs is left to a person. With `slack` only what is less is
+   * left to a person, and what is more fails: another rule in force caps the length at the printed figure.
+   */
+  z.strictObject({
+    kind: z.literal('nominal'),
+    in: z.number().optional(),
+    mm: z.number(),
+    slack: z.literal('downward').optional(),
+    printed: z.string(),
+  }),
   /** One of several kinds; `judgement` lists kinds that need a person's judgement. */
   z.strictObject({
     kind: z.literal('one-of'),
