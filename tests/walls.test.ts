@@ -36,14 +36,15 @@ function folderOf(path: string): string {
 /** Which folders each folder may import from, besides itself. `.` stands for files directly in src/. */
 const MAY_IMPORT: Record<string, string[]> = {
   geometry: [],
+  statistics: [],
   sign: ['geometry', 'braille', '.'],
   braille: ['geometry', 'sign', 'standards', '.'],
   standards: ['sign', '.'],
   drawing: ['geometry', '.'],
   recognise: ['geometry', 'sign', 'drawing', 'braille', '.'],
   measure: ['geometry', 'sign', 'braille', '.'],
-  judge: ['geometry', 'sign', 'measure', 'standards', '.'],
-  report: ['geometry', 'sign', 'braille', 'measure', 'standards', 'judge', '.'],
+  judge: ['geometry', 'statistics', 'sign', 'measure', 'standards', '.'],
+  report: ['geometry', 'statistics', 'sign', 'braille', 'measure', 'standards', 'judge', '.'],
 }
 /** The files directly in src/ that a folder of the core may import. */
 const SHARED_FILES = ['refusal.js', 'version.js', 'check.js']
