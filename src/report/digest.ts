@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto'
 import type { CheckInput } from '../check.js'
 import type { Translator } from '../braille/translator.js'
-import { canonicalJson } from '../standards/catalogue.js'
+import { canonicalJson } from '../standards/load.js'
 import type { Requirement } from '../standards/standard.js'
 import { VERSION } from '../version.js'
 

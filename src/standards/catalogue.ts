@@ -1,61 +1,69 @@
-import { createHash } from 'node:crypto'
 import { Refusal, type Fault } from '../refusal.js'
-import { Standard } from './standard.js'
+import { load, type LoadedStandard, type Table } from './load.js'
+import { EARLIER } from './revisions.js'
 import usAda2010 from './us-ada-2010.json' with { type: 'json' }
 
-/** A table with the digest that names exactly this state of it. */
-export type LoadedStandard = Standard & { digest: string }
+export type { LoadedStandard }
 
 /** Every table, in the order in which it is listed. One line per edition. */
-const TABLES: unknown[] = [usAda2010]
+const TABLES: Table[] = [usAda2010]
 
-/** JSON with the keys of every object in code-unit order and no white space, so that equal tables have equal text. */
-export function canonicalJson(value: unknown): string {
-  if (Array.isArray(value)) return `[${value.map(canonicalJson).join(',')}]`
-  if (value === null || typeof value !== 'object') return JSON.stringify(value)
-  const members = Object.entries(value).filter(([, member]) => member !== undefined)
-  members.sort(([a], [b]) => (a < b ? -1 : 1))
-  return `{${members.map(([key, member]) => `${JSON.stringify(key)}:${canonicalJson(member)}`).join(',')}}`
+/** Standards by name. A table is read by its schema when it is first asked for: most requests ask for one. */
+export interface Catalogue {
+  /** Every standard in its newest revision, in order. */
+  list: () => LoadedStandard[]
+  /**
+   * The standards that a client names, each once, in the order named. An id may be pinned to a revision: `us-ada-2010@1`.
+   * @throws {Refusal} `unknown-standard`, with a pointer to each name that is not known.
+   */
+  find: (ids: readonly string[]) => LoadedStandard[]
 }
-
-function load(table: unknown): LoadedStandard {
-  const standard = Standard.parse(table)
-  const digest = `sha256-${createHash('sha256').update(canonicalJson(standard)).digest('base64url')}`
-  return { ...standard, digest }
-}
-
-const LOADED = TABLES.map(load)
-
-export const listStandards = (): LoadedStandard[] => [...LOADED]
 
 /**
- * The standards that a client names, each once, in the order named. An id may be pinned to a revision: `us-ada-2010@1`.
- * @throws {Refusal} `unknown-standard`, with a pointer to each name that is not known.
+ * @param tables the newest revision of each standard
+ * @param earlier revisions that stay callable by their number
  */
-export function findStandards(ids: string[]): LoadedStandard[] {
-  const errors: Fault[] = []
-  const found = new Set<LoadedStandard>()
-  ids.forEach((id, i) => {
-    const standard = find(id)
-    if (standard) found.add(standard)
-    else errors.push({ detail: whyUnknown(id), pointer: `/standards/${i}` })
-  })
-  if (errors.length > 0) throw new Refusal('unknown-standard', errors.map((e) => e.detail).join(' '), errors)
-  return [...found]
+export function catalogueOf(tables: readonly Table[], earlier: readonly Table[]): Catalogue {
+  const named = new Map([...earlier, ...tables].map((table) => [pinned(table), table]))
+  for (const table of tables) named.set(table.id, table)
+  return {
+    list: () => tables.map(load),
+    find: (ids) => {
+      const errors: Fault[] = []
+      const found = new Set<LoadedStandard>()
+      ids.forEach((id, i) => {
+        const table = named.get(id)
+        const why = table ? namedTwice(table, found) : whyUnknown(id, tables, earlier)
+        if (why !== undefined) errors.push({ detail: why, pointer: `/standards/${i}` })
+        else if (table) found.add(load(table))
+      })
+      if (errors.length > 0) throw new Refusal('unknown-standard', errors.map((e) => e.detail).join(' '), errors)
+      return [...found]
+    },
+  }
 }
 
-const named = ({ id, revision }: LoadedStandard): string[] => [id, `${id}@${revision}`]
+const pinned = ({ id, revision }: Table): string => `${id}@${revision}`
 
-const find = (id: string): LoadedStandard | undefined => LOADED.find((standard) => named(standard).includes(id))
+/** One answer speaks of a standard by its id, so that it holds one revision of it. */
+function namedTwice({ id, revision }: Table, found: ReadonlySet<LoadedStandard>): string | undefined {
+  const other = [...found].find((standard) => standard.id === id && standard.revision !== revision)
+  return other && `The standard ${id} is named in revisions ${other.revision} and ${revision}; ask for one at a time.`
+}
 
 /** Names are echoed in messages up to this many characters. */
 const LONGEST_ECHO = 60
 
-function whyUnknown(id: string): string {
-  const known = LOADED.map((s) => s.id).join(', ')
+function whyUnknown(id: string, tables: readonly Table[], earlier: readonly Table[]): string {
   const [name] = id.split('@')
-  const standard = LOADED.find((s) => s.id === name)
-  if (standard)
-    return `The standard ${standard.id} is here in revision ${standard.revision} only; send ${standard.id}@${standard.revision}.`
-  return `The standard “${id.slice(0, LONGEST_ECHO)}” is not known here. Known are: ${known}.`
+  const same = [...earlier, ...tables].filter((table) => table.id === name).map(pinned)
+  if (same.length > 0) return `The standard ${name} is here as ${same.join(', ')} only.`
+  return `The standard “${id.slice(0, LONGEST_ECHO)}” is not known here. Known are: ${tables.map((t) => t.id).join(', ')}.`
 }
+
+const CATALOGUE = catalogueOf(TABLES, EARLIER)
+
+export const listStandards = (): LoadedStandard[] => CATALOGUE.list()
+
+/** The standards of this service by name; see `Catalogue.find`. */
+export const findStandards = (ids: readonly string[]): LoadedStandard[] => CATALOGUE.find(ids)

@@ -1,0 +1,7 @@
+import type { Table } from './load.js'
+
+/**
+ * Tables that were replaced, so that a check pinned to one is answered as before. When a table's revision is raised, the table as it was is
+ * kept as `revisions/<id>@<revision>.json` and listed here.
+ */
+export const EARLIER: Table[] = []
