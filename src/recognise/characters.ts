@@ -45,8 +45,8 @@ const ORDER: (LetteringPart | undefined)[] = ['raised', 'both', undefined, 'visu
 const MOST_OUTLINES = 4000
 /** Outlines that nobody named are lettering when so many of a line are recognised. */
 const MOSTLY = 0.5
-/** Shapes that are as often a plain ring, bar or point as a character. */
-const PLAIN = `Oo0°Il1|-–—.·'`
+/** Shapes that are as often plain rings, bars and points, alone or beside each other, as a character. */
+const PLAIN = `Oo0°Il1|-–—.·'i:!/`
 /**
  * On a drawing without braille and without names, readable outlines lower than this are no characters of a sign that can be told
  * from a mark or an icon. Millimetres; half of the least height of raised characters, our choice.
@@ -56,7 +56,7 @@ const LEAST_HEIGHT = 8
 /** @param first number of the first set, after those of live text */
 export function setsOfPieces(pieces: readonly Piece[], first: number, around: Surrounding): DrawnSets {
   const sets: DrawnSets = { lettering: [], unread: [], assumptions: [], pieces: [] }
-  const expected = expectedFrom(around.braille)
+  const expected = { ...expectedFrom(around.braille), upright: first > 0 }
   for (const part of ORDER) {
     const all = pieces.filter((p) => letteringPart(p) === part)
     if (all.length === 0) continue
@@ -123,7 +123,7 @@ const isMostlyRecognised = ({ read: { characters } }: OutlinedLine): boolean =>
 /** Whether outlines that nobody named are characters beyond doubt: some could be nothing else. */
 function couldOnlyBeLettering({ lines }: OutlinedSet, withBraille: boolean): boolean {
   const characters = lines.flatMap(({ read }) => read.characters)
-  if (!withBraille && !lines.every(({ read }) => isKnown(read.text))) return false
+  if (!withBraille && !lines.every(({ read, eitherWay }) => eitherWay || isKnown(read.text))) return false
   const telling = characters.some(({ readings }) => readings.length === 1 && !PLAIN.includes(readings[0]))
   if (!telling) return false
   return withBraille || (characters.length > 1 && lines.some(({ read }) => read.capital >= LEAST_HEIGHT))

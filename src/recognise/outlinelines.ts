@@ -1,5 +1,6 @@
 import type { Point } from '../geometry/point.js'
 import { isKnown } from '../sign/sign.js'
+import { isOneSided, leftOpen, otherWays, saysAnother } from './eitherway.js'
 import type { LetterOutline } from './letters/blobs.js'
 import { readLetters, type LetteringReading, type ReadCharacter, type ReadLine } from './letters/read.js'
 import type { Lie as ReadLie } from './letters/rows.js'
@@ -22,6 +23,8 @@ export interface OutlinedLine {
   /** Left end of the baseline, in the drawing. */
   start: Point
   pieces: Piece[]
+  /** Its text is open only because it reads another way round too. */
+  eitherWay?: true
 }
 
 export interface Expectation {
@@ -30,6 +33,8 @@ export interface Expectation {
   mirrored: boolean
   /** Words of the braille. */
   words: readonly string[]
+  /** Something else shows which end of the drawing is up. */
+  upright?: boolean
 }
 
 /** Fewer recognised characters than this share: perhaps the drawing is seen from behind. */
@@ -48,7 +53,7 @@ export function readLines(pieces: readonly Piece[], expectation: Expectation): O
   const attempts: Attempt[] = []
   for (const side of [mirrored, !mirrored]) {
     const attempt = readOnce(readable, expectation, side)
-    attempts.push(attempt)
+    if (attempts.length === 0 || mirrored || isOneSided(attempt.lines)) attempts.push(attempt)
     // Many letters are their own mirror image: mirrored braille does not prove that they are mirrored too.
     const settled = !mirrored && attempt.recognised >= HARDLY_READ * readable.length && attempt.known > 0
     if (attempt.reading.limitReached || settled) break
@@ -56,8 +61,29 @@ export function readLines(pieces: readonly Piece[], expectation: Expectation): O
   const better = (a: Attempt, b: Attempt) => b.known > a.known || (b.known === a.known && b.recognised > a.recognised)
   const best = attempts.reduce((a, b) => (better(a, b) ? b : a))
   const { lie, limitReached } = best.reading
-  return { lines: withRegions(best, readable, expectation), lie, mirrored: best.mirrored, limitReached }
+  const lines = withRegions(best, readable, expectation)
+  const told = isEitherWay(lines, best, expectation) ? leftOpen(lines) : lines
+  return { lines: told, lie, mirrored: best.mirrored, limitReached }
 }
+
+/** Whether the lines say something else upside down or from behind, and nothing else shows which is meant. */
+function isEitherWay(
+  lines: readonly OutlinedLine[],
+  { reading, mirrored }: Attempt,
+  expectation: Expectation,
+): boolean {
+  if (expectation.rotation !== undefined || expectation.upright) return false
+  const pieces = lines.flatMap((line) => line.pieces)
+  const { rotation } = reading.lie
+  const direction = mirrored ? HALF_TURN - rotation : rotation
+  return otherWays(lines).some(({ turned, behind }) => {
+    const other = direction + (turned === behind ? 0 : HALF_TURN)
+    const again = readOnce(pieces, { ...expectation, rotation: other }, mirrored !== behind)
+    return saysAnother(lines, again.lines)
+  })
+}
+
+const HALF_TURN = 180
 
 interface Attempt {
   reading: LetteringReading

@@ -53,7 +53,7 @@ function settleKind(word: readonly Decision[], line: readonly Decision[]): Decis
 
 /**
  * How wide a ring is tells O from 0 in most faces, not in all: where that speaks against what stands next to it, it stays
- * open. A small ring in a word without small letters may be a figure of the old style.
+ * open. A small ring in a word without other small letters may be a figure of the old style, and so may several.
  */
 function settleRound(decision: Decision, word: readonly Decision[], i: number): Decision {
   const around = others(word, i)
@@ -63,7 +63,8 @@ function settleRound(decision: Decision, word: readonly Decision[], i: number): 
   const [letters, digits] = [beside.some(isLetter), beside.some(isDigit)]
   if (readings[0] === 'O' && digits) return alsoRead(decision, '0')
   if (readings[0] === '0' && letters && !digits) return alsoRead(decision, 'O')
-  if (readings[0] === 'o' && word.length > 1 && !around.some(isSmall)) return alsoRead(decision, '0')
+  const small = around.some((c) => isSmall(c) && !ROUND.includes(c))
+  if (readings[0] === 'o' && word.length > 1 && !small) return alsoRead(decision, '0')
   return decision
 }
 
