@@ -16,7 +16,7 @@ function lines(sign: Sign, isWanted: (count: number) => boolean, because: string
 }
 
 /** How many words the raised characters say; undefined where a text was not read. */
-function words(sign: Sign): number | undefined {
+export function tactileWords(sign: Sign): number | undefined {
   const texts = tactile(sign).map(({ text }) => (isKnown(text) ? text.value : undefined))
   if (texts.some((text) => text === undefined)) return undefined
   return texts
@@ -27,7 +27,7 @@ function words(sign: Sign): number | undefined {
 
 function wordCount(sign: Sign, isWanted: (count: number) => boolean, because: string): Met {
   if (tactileLines(sign) === 0) return notMet(NO_RAISED)
-  const count = words(sign)
+  const count = tactileWords(sign)
   return count === undefined
     ? open('the characters were not read, so their words are not counted', sign.panel.place)
     : when(isWanted(count), because)

@@ -144,6 +144,8 @@ type ShareOrSteps = Extract<Limit, { kind: 'distance-share' | 'distance-steps' }
 export function resolveAtDistance(limit: ShareOrSteps, clause: string, distance: number): ResolvedLimit | undefined {
   const { kind, printed } = limit
   const min =
-    limit.kind === 'distance-share' ? limit.share * distance : limit.steps.find(({ upTo }) => distance <= upTo)?.min
+    limit.kind === 'distance-share'
+      ? limit.share * Math.min(distance, limit.upTo ?? Infinity)
+      : limit.steps.find(({ upTo }) => distance <= upTo)?.min
   return min === undefined ? undefined : { kind, min, unit: 'mm', printed, clause }
 }

@@ -4,6 +4,7 @@ import { gapOf, INSTALLATION_POINTER, installationPlace } from '../measure/facts
 import { isKnown, SIDES, type Lettering, type Sign } from '../sign/sign.js'
 import { LAYOUT_CONDITIONS } from './layout-conditions.js'
 import { met as MET, notMet as not, open, type Met } from './met.js'
+import { PLACE_CONDITIONS } from './place-conditions.js'
 import type { Condition, LoadedScope } from './types.js'
 
 /** Whether a row is in force for a sign: its use, and conditions that are met, not met or open. */
@@ -47,6 +48,7 @@ const CONDITIONS: Record<Condition, (sign: Sign, n?: number) => Met> = {
   'over-circulation-path': (sign) =>
     open('whether the sign hangs over a circulation path is seen at the place', sign.panel.place),
   ...LAYOUT_CONDITIONS,
+  ...PLACE_CONDITIONS,
   'platform-space-limited': (sign) =>
     sign.use === 'transit-station'
       ? open('whether space is limited at the platform is seen at the station', sign.panel.place)

@@ -65,8 +65,13 @@ export const Limit = z.discriminatedUnion('kind', [
     ),
     printed: z.string(),
   }),
-  /** Least length as a share of the viewing distance (25 mm a metre is 0.025). */
-  z.strictObject({ kind: z.literal('distance-share'), share: z.number(), printed: z.string() }),
+  /** Least length as a share of the viewing distance (25 mm a metre is 0.025); beyond `upTo`, in millimetres, it grows no further. */
+  z.strictObject({
+    kind: z.literal('distance-share'),
+    share: z.number(),
+    upTo: z.number().optional(),
+    printed: z.string(),
+  }),
   /** Least length by viewing distance, in steps, in millimetres: the first step whose `upTo` is not below the distance; beyond the last, a person decides. */
   z.strictObject({
     kind: z.literal('distance-steps'),
@@ -100,6 +105,17 @@ export const Condition = z.enum([
   'suspended-overhead',
   'door-symbol',
   'english-over-ten-words',
+  'in-arm-zone',
+  'with-pictogram',
+  'longer-text',
+  'door-number',
+  'black-and-white',
+  'station-name',
+  'posted-timetable',
+  'toilet-or-lift',
+  'sanitary-room',
+  'on-a-handrail',
+  'several-directions',
 ])
 
 /**
