@@ -75,26 +75,25 @@ describe.skipIf(isMissing(XML_SUITE))('the XML conformance suite', () => {
   )
 })
 
-/** The six pips of this die stand as the dots of two braille cells would, in the proportions of braille. */
-const LIKE_BRAILLE = ['dice-6.svg']
-
 describe('two thousand icons', () => {
+  // The contract refuses a drawing as no-tactile-elements only when no outline in it could be a character: a few icons are. The
+  // others are answered with a report, which leaves open what their outlines are.
   it(
-    'hold nothing that is read, and nothing that stands like braille but the pips of a die',
+    'hold no cell of braille that is read, and no text that is claimed',
     () => {
       const results = checkAll(ICONS, filesIn(ICONS, /\.svg$/))
       expect(results.length).toBeGreaterThan(2_000)
       const claimed = results.flatMap(({ name, report }) => {
         const { lettering = [], braille = [] } = report?.reading ?? {}
-        const texts = [
-          ...lettering.map(({ text }) => text),
-          ...braille.flatMap(({ lines }) => lines.map((l) => l.text)),
-        ]
-        return texts.flatMap((text) => (text === null ? [] : [`${name}: ${text}`]))
+        const texts = lettering.map(({ text }) => text)
+        const cells = braille.flatMap(({ lines }) => lines.flatMap((line) => [line.cells, line.text]))
+        return [...texts, ...cells].flatMap((said) => (said === null ? [] : [`${name}: ${said}`]))
       })
       expect(claimed).toEqual([])
-      const braille = results.filter(({ report }) => report && report.reading.braille.length > 0)
-      expect(braille.map(({ name }) => name).filter((name) => !LIKE_BRAILLE.includes(name))).toEqual([])
+      const blocks = results.flatMap(({ name, report }) => (report?.reading.braille.length ? [name] : []))
+      expect(blocks).toEqual([])
+      const passed = results.flatMap(({ name, report }) => (report?.verdict === 'pass' ? [name] : []))
+      expect(passed).toEqual([])
     },
     PATIENCE,
   )
