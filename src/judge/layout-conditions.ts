@@ -38,13 +38,19 @@ const SHORT_SENTENCE = 10
 
 const isOnPvc = ({ braille }: Sign): boolean => braille.some(({ carrier }) => carrier === 'pvc')
 
+const isOnSteel = ({ braille }: Sign): boolean => braille.some(({ carrier }) => carrier === 'stainless-steel')
+
+/** The Korean notice of 2020 has a row of its own for stainless steel, whose figures the reports of it do not give. */
+const STEEL_NOT_READ = 'for braille on stainless steel there is a row of its own, which was not read'
+
 export const LAYOUT_CONDITIONS = {
   'one-tactile-line': (sign) => lines(sign, (n) => n === 1, 'The sign has several lines of raised characters.'),
   'several-tactile-lines': (sign) => lines(sign, (n) => n > 1, 'The sign has one line of raised characters.'),
   'one-word': (sign) => wordCount(sign, (n) => n === 1, 'The sign has several words.'),
   'english-over-ten-words': (sign) => wordCount(sign, (n) => n > SHORT_SENTENCE, 'The sign has few words.'),
   'carrier-pvc': (sign) => when(isOnPvc(sign), 'The braille is not said to be on PVC.'),
-  'carrier-not-pvc': (sign) => when(!isOnPvc(sign), 'The braille is on PVC.'),
+  'carrier-not-pvc': (sign) =>
+    isOnSteel(sign) ? open(STEEL_NOT_READ, sign.panel.place) : when(!isOnPvc(sign), 'The braille is on PVC.'),
   'contrast-measured': ({ measured }) =>
     when(
       measured.some(({ quantity }) => quantity.startsWith('contrast.')),

@@ -21,6 +21,9 @@ const inInches = (ends: Ends | undefined): Ends | undefined =>
     ...(ends.max !== undefined && { max: ends.max * MILLIMETRES_PER_INCH }),
   }
 
+const exactly = (figure: number | undefined): Ends | undefined =>
+  figure === undefined ? undefined : { min: figure, max: figure }
+
 const printsAny = (ends: Ends | undefined): ends is Ends =>
   ends !== undefined && (ends.min !== undefined || ends.max !== undefined)
 
@@ -67,8 +70,7 @@ function resolveAnew(limit: Limit, clause: string, firstUnit: Unit): ResolvedLim
       }
     }
     case 'nominal': {
-      const inches = limit.in === undefined ? undefined : { min: limit.in, max: limit.in }
-      const ends = inOrder(inInches(inches), { min: limit.mm, max: limit.mm }, firstUnit)
+      const ends = inOrder(inInches(exactly(limit.in)), exactly(limit.mm) ?? {}, firstUnit)
       return { kind, ...ends, unit: 'mm', printed, clause }
     }
     case 'one-of':

@@ -35,7 +35,7 @@ export const Limit = z.discriminatedUnion('kind', [
   z.strictObject({
     kind: z.literal('nominal'),
     in: z.number().optional(),
-    mm: z.number(),
+    mm: z.number().optional(),
     slack: z.literal('downward').optional(),
     printed: z.string(),
   }),
