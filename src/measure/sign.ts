@@ -139,6 +139,11 @@ export const SIGN: Quantities = {
     doubt: 'no',
     take: star,
   },
+  'sign.unreadClause': matter(
+    'By sight, with the code in hand.',
+    'the clause was not read in a source of this edition; hold the sign against the code itself',
+  ),
+  'sign.locator': matter('By touch.', 'a description has no place for a locator', raisedOnly),
   'sign.leftOfControl': matter('By sight at the panel.', 'where the buttons are is not part of a sign description'),
   'installation.overhang': matter(
     'From the post to the edge of the sign.',
