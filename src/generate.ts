@@ -7,6 +7,7 @@ import { PROBLEM_TYPES } from './service/problem-table.js'
 import { buildService } from './service/service.js'
 import { DEFAULT_SETTINGS } from './service/settings.js'
 import { standardMarkdown } from './service/standard-markdown.js'
+import { indexMarkdown } from './service/standards-index.js'
 import { standardTable } from './service/standard-table.js'
 import { listStandards } from './standards/catalogue.js'
 
@@ -28,8 +29,9 @@ async function generated(): Promise<Map<string, string>> {
     ...PROBLEM_TYPES.map((type): [string, string] => [`docs/problems/${type}.md`, problemMarkdown(type)]),
     ...listStandards().map((standard): [string, string] => [
       `docs/standards/${standard.id}.md`,
-      standardMarkdown(standardTable(standard)),
+      standardMarkdown(standardTable(standard), standard.changes),
     ]),
+    ['docs/standards/README.md', indexMarkdown(listStandards())],
   ])
 }
 

@@ -1,15 +1,21 @@
-import { createHash } from 'node:crypto'
-import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
+import type { FastifyInstance } from 'fastify'
 import { z } from 'zod'
 import { Refusal } from '../refusal.js'
-import { findStandards, listStandards } from '../standards/catalogue.js'
-import { negotiate } from './negotiate.js'
+import { findStandards, listStandards, type LoadedStandard } from '../standards/catalogue.js'
 import { documented } from './openapi.js'
 import type { Operation } from './operation.js'
 import { ServiceProblem } from './problems.js'
-import { standardEntry, StandardList, standardTable, StandardTable } from './standard-table.js'
+import {
+  StandardChanges,
+  standardChanges,
+  standardEntry,
+  StandardList,
+  standardTable,
+  StandardTable,
+} from './standard-table.js'
+import { sendTagged } from './tagged.js'
 
-/** GET /v1/standards and /v1/standards/{id}: the tables that signs are held against. */
+/** GET /v1/standards, /v1/standards/{id} and /v1/standards/{id}/changes: the tables that signs are held against. */
 
 const LIST: Operation = {
   id: 'listStandards',
@@ -35,8 +41,17 @@ const ONE: Operation = {
   id: 'getStandard',
   tag: 'standards',
   summary: 'One standard as a table',
-  description: 'Every requirement with its clause, limits, stage, force and citation.',
+  description: 'Every requirement with its clause, limits, scope, force and citation; and what the table leaves out.',
   answer: { status: 200, description: 'The table.', content: { 'application/json': { schema: StandardTable } } },
+  problems: ['not-found', 'not-acceptable'],
+}
+
+const CHANGES: Operation = {
+  id: 'getStandardChanges',
+  tag: 'standards',
+  summary: 'How a table changed',
+  description: 'Each raise of the revision, with the requirements that it changed. Earlier revisions stay callable.',
+  answer: { status: 200, description: 'The changes.', content: { 'application/json': { schema: StandardChanges } } },
   problems: ['not-found', 'not-acceptable'],
 }
 
@@ -46,19 +61,29 @@ const Params = z.strictObject({
     .describe('The id, optionally pinned to a revision.')
     .meta({ examples: ['us-ada-2010'] }),
 })
+type Params = z.infer<typeof Params>
 
 export function standardRoutes(app: FastifyInstance) {
   app.get('/v1/standards', documented(LIST), async (request, reply) =>
-    sendTagged(request, reply, JSON.stringify({ standards: listStandards().map(standardEntry) })),
+    sendTagged(request, reply, { standards: listStandards().map(standardEntry) }),
   )
+  const one = documented(ONE)
+  app.get('/v1/standards/:id', { ...one, schema: { ...one.schema, params: Params } }, async (request, reply) =>
+    sendTagged(request, reply, standardTable(named(request.params as Params))),
+  )
+  const changes = documented(CHANGES)
+  app.get(
+    '/v1/standards/:id/changes',
+    { ...changes, schema: { ...changes.schema, params: Params } },
+    async (request, reply) => sendTagged(request, reply, standardChanges(named(request.params as Params))),
+  )
+}
 
-  const { config, schema } = documented(ONE)
-  app.get('/v1/standards/:id', { config, schema: { ...schema, params: Params } }, async (request, reply) => {
-    const { id } = request.params as z.infer<typeof Params>
-    const [standard] = find(id)
-    if (!standard) throw notFound(id)
-    return sendTagged(request, reply, JSON.stringify(standardTable(standard)))
-  })
+/** @throws {ServiceProblem} `not-found` */
+function named({ id }: Params): LoadedStandard {
+  const [standard] = find(id)
+  if (!standard) throw notFound(id)
+  return standard
 }
 
 function find(id: string) {
@@ -72,12 +97,3 @@ function find(id: string) {
 
 const notFound = (id: string) =>
   new ServiceProblem('not-found', `There is no standard “${id}”; GET /v1/standards lists what there is.`)
-
-/** A strong entity tag over the bytes (RFC 9110, 8.8.3), so that a client that has them is not sent them again. */
-function sendTagged(request: FastifyRequest, reply: FastifyReply, body: string) {
-  const type = negotiate(request, reply, ['application/json'])
-  const tag = `"${createHash('sha256').update(body).digest('base64url')}"`
-  void reply.header('etag', tag).header('cache-control', 'no-cache').type(type)
-  const known = request.headers['if-none-match']?.split(',').map((item) => item.trim().replace(/^W\//u, ''))
-  return known?.includes(tag) || known?.includes('*') ? reply.code(304).send() : reply.send(body)
-}

@@ -67,6 +67,7 @@ describe('the OpenAPI document', () => {
       'get /readyz',
       'get /v1/standards',
       'get /v1/standards/{id}',
+      'get /v1/standards/{id}/changes',
       'post /v1/checks',
       'post /v1/readings',
       'post /v1/translations',

@@ -118,6 +118,10 @@ export const REPLAYS: Replay[] = [
   replay('getStandard', 'not-acceptable', (app) =>
     request(app.server).get('/v1/standards/us-ada-2010').set('accept', 'text/csv'),
   ),
+  replay('getStandardChanges', 'not-found', (app) => request(app.server).get('/v1/standards/none/changes')),
+  replay('getStandardChanges', 'not-acceptable', (app) =>
+    request(app.server).get('/v1/standards/us-ada-2010/changes').set('accept', 'text/csv'),
+  ),
   // Last, because a service that drains goes on draining.
   replay('isReady', 'busy', (app) => {
     app.drain()

@@ -1,7 +1,7 @@
 import type { FastifyInstance } from 'fastify'
 import request from 'supertest'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { StandardList, StandardTable } from '../../src/service/standard-table.js'
+import { StandardChanges, StandardList, StandardTable } from '../../src/service/standard-table.js'
 import { listStandards } from '../../src/standards/catalogue.js'
 import { runningService } from './running.js'
 
@@ -16,9 +16,10 @@ const get = (path: string) => request(app.server).get(path)
 describe('the standards', () => {
   it('are listed with their digests', async () => {
     const { standards } = StandardList.parse((await get('/v1/standards').expect(200)).body)
-    expect(standards.map(({ id, digest }) => [id, digest])).toEqual(
-      listStandards().map(({ id, digest }) => [id, digest]),
-    )
+    const told = listStandards().map(({ id, kind, jurisdiction, supersededBy, digest }) => ({
+      ...{ id, kind, jurisdiction, supersededBy: supersededBy ?? null, digest },
+    }))
+    expect(standards).toMatchObject(told)
   })
 
   it('are had one by one, every row of the table, also pinned to a revision', async () => {
@@ -38,6 +39,24 @@ describe('the standards', () => {
     const row = table.requirements.find(({ requirement }) => requirement === 'us-ada-2010/703.3.1/cell-spacing')
     expect(row?.limit).toMatchObject({ min: 0.241 * 25.4, max: 0.3 * 25.4, unit: 'mm' })
     expect(row?.citation.document).not.toBe('')
+  })
+
+  it('say what they leave out, what must hold for a row and which clause puts it in force', async () => {
+    for (const standard of listStandards()) {
+      const table = StandardTable.parse((await get(`/v1/standards/${standard.id}`)).body)
+      expect(table.gaps).toEqual(standard.gaps)
+      expect(table.requirements.map(({ when, scopedBy }) => [when, scopedBy])).toEqual(
+        standard.requirements.map(({ scope }) => [scope.when, scope.clause]),
+      )
+    }
+  })
+
+  it('say how they changed, up to the revision that is in force', async () => {
+    for (const { id, revision } of listStandards()) {
+      const { changes } = StandardChanges.parse((await get(`/v1/standards/${id}/changes`).expect(200)).body)
+      expect(changes.map((change) => change.revision)).toEqual(Array.from({ length: revision }, (_, i) => i + 1))
+    }
+    await get('/v1/standards/none/changes').expect(404)
   })
 
   it('are not sent again to who has them', async () => {
