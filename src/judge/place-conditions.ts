@@ -82,6 +82,10 @@ export const PLACE_CONDITIONS = {
     'only doors of toilets, showers and changing rooms are concerned',
     'The sign is not at the door of a room.',
   ),
+  exterior: ({ installation: { approach }, panel }) =>
+    isKnown(approach)
+      ? when(approach.value === 'exterior', 'The sign is indoors.')
+      : open('whether the sign is outdoors is not given', panel.place),
   'on-a-handrail': (sign) =>
     isKnown(sign.installation.side)
       ? notMet('The sign is on the wall at a door.')

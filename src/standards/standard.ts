@@ -114,6 +114,7 @@ export const Condition = z.enum([
   'posted-timetable',
   'toilet-or-lift',
   'sanitary-room',
+  'exterior',
   'on-a-handrail',
   'several-directions',
 ])
