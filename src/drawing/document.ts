@@ -1,5 +1,6 @@
 import { parse, type Node as ParsedNode } from 'svg-parser'
-import { gate, SVG_NAMESPACE, type Child, type Element, type Gated } from './gate.js'
+import { gate, type Child, type Element, type Gated } from './gate.js'
+import { SVG_NAMESPACE } from './namespaces.js'
 
 export type { Child, Element }
 
