@@ -143,6 +143,11 @@ export const SIGN: Quantities = {
     'By sight, with the code in hand.',
     'the clause was not read in a source of this edition; hold the sign against the code itself',
   ),
+  'sign.middleOfCharacters': matter(
+    'From the floor up to the middle of the characters.',
+    'the height of the middle of the characters is measured at the entrance',
+    raisedOnly,
+  ),
   'sign.locator': matter('By touch.', 'a description has no place for a locator', raisedOnly),
   'sign.leftOfControl': matter('By sight at the panel.', 'where the buttons are is not part of a sign description'),
   'installation.overhang': matter(
