@@ -63,4 +63,9 @@ export const LAYOUT_CONDITIONS = {
   'suspended-overhead': ({ panel }) => open('whether the sign hangs overhead is seen at the place', panel.place),
   'door-symbol': ({ pictograms }) =>
     pictograms.some(({ shape }) => shape !== undefined) ? met : notMet('The sign has no symbol told by its outline.'),
+  'triangle-alone': ({ pictograms }) =>
+    when(
+      pictograms.some(({ shape }) => shape === 'triangle'),
+      'The sign has no symbol that is a triangle alone.',
+    ),
 } satisfies Partial<Record<Condition, (sign: Sign) => Met>>

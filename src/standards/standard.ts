@@ -104,6 +104,7 @@ export const Condition = z.enum([
   'border-gives-contrast',
   'suspended-overhead',
   'door-symbol',
+  'triangle-alone',
   'english-over-ten-words',
   'in-arm-zone',
   'with-pictogram',
