@@ -44,7 +44,8 @@ const MAY_IMPORT: Record<string, string[]> = {
   recognise: ['geometry', 'sign', 'drawing', 'braille', '.'],
   measure: ['geometry', 'sign', 'braille', '.'],
   judge: ['geometry', 'statistics', 'sign', 'measure', 'standards', '.'],
-  report: ['geometry', 'statistics', 'sign', 'braille', 'measure', 'standards', 'judge', '.'],
+  windows: ['geometry', 'sign', 'measure', 'standards', 'judge', '.'],
+  report: ['geometry', 'statistics', 'sign', 'braille', 'measure', 'standards', 'judge', 'windows', '.'],
 }
 /** The files directly in src/ that a folder of the core may import. */
 const SHARED_FILES = ['refusal.js', 'version.js', 'check.js']

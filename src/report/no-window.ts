@@ -1,9 +1,10 @@
 import type { Judgement } from '../judge/finding.js'
+import { isEmpty, meet } from '../windows/ends.js'
 import { MILLIMETRES_PER_INCH, roundUp } from './numbers.js'
 import { worstValue } from './observed.js'
 import { wordsFor } from './quantities.js'
 import { GAP, GAP_IN_STROKES, moveTogether, strokeAt } from './ties.js'
-import { isEmpty, meet, type Window } from './window.js'
+import type { Window } from './window.js'
 
 /** What to do where no value of a failed quantity keeps every row. */
 

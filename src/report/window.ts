@@ -1,6 +1,7 @@
 import type { Judgement } from '../judge/finding.js'
 import type { MeasureUnit } from '../measure/measurement.js'
-import { roundDown, roundUp, type Ends } from './numbers.js'
+import { isEmpty, meet, type Ends } from '../windows/ends.js'
+import { roundDown, roundUp } from './numbers.js'
 import { endsOn } from './ties.js'
 
 /** Units in which a quantity is a number. */
@@ -19,23 +20,6 @@ const WIDE = 1.5
 /** Lengths from here up are aimed at in whole millimetres. */
 const LARGE_MM = 100
 const MOST_DECIMALS = 6
-
-const higher = (a: number | undefined, b: number | undefined) =>
-  a === undefined ? b : b === undefined ? a : Math.max(a, b)
-const lower = (a: number | undefined, b: number | undefined) =>
-  a === undefined ? b : b === undefined ? a : Math.min(a, b)
-
-/** What sums of lengths may be off: ends that cross by no more are one end. */
-const FLOATING_NOISE = 1e-9
-
-/** The ends that satisfy both. */
-export function meet(a: Ends, b: Ends): Ends {
-  const [min, max] = [higher(a.min, b.min), lower(a.max, b.max)]
-  const one = min !== undefined && max !== undefined && min > max && min - max <= FLOATING_NOISE
-  return { min: one ? max : min, max }
-}
-
-export const isEmpty = ({ min, max }: Ends): boolean => min !== undefined && max !== undefined && min > max
 
 /** The ends inside which a failed quantity passes, or the row that leaves no such ends. */
 export type Window = { ends: Ends } | { against: Judgement }
