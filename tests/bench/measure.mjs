@@ -1,4 +1,5 @@
-// Median times in one process. Only ratios between things timed in the same run are worth anything.
+// Median times of the processor in one process, so that waiting for a busy machine does not count. Only ratios between things
+// timed in the same run are worth anything.
 
 export const median = (values) => {
   const sorted = [...values].sort((a, b) => a - b)
@@ -6,14 +7,18 @@ export const median = (values) => {
   return sorted.length % 2 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2
 }
 
+/** In a millisecond. */
+const MICROSECONDS = 1000
+
 /** Times every function in turns (a b c a b c …), so that a drift of the machine meets all alike. Milliseconds. */
 export async function timeInTurns(functions, { rounds, warmup }) {
   const times = Object.fromEntries(Object.keys(functions).map((name) => [name, []]))
   for (let round = -warmup; round < rounds; round++) {
     for (const [name, run] of Object.entries(functions)) {
-      const started = performance.now()
+      const started = process.cpuUsage()
       await run()
-      if (round >= 0) times[name].push(performance.now() - started)
+      const { user, system } = process.cpuUsage(started)
+      if (round >= 0) times[name].push((user + system) / MICROSECONDS)
     }
   }
   return Object.fromEntries(
