@@ -1,4 +1,5 @@
 import type { Observation } from '../measure/measurement.js'
+import { decide, type Decision } from '../statistics/guard-band.js'
 import type { Ends } from './limits.js'
 import type { ResolvedLimit } from './finding.js'
 
@@ -10,10 +11,7 @@ export const ARITHMETIC_NOISE = 0.001
 /** What sums and products of declared values may be off, in millimetres or as a ratio. */
 export const FLOATING_NOISE = 1e-9
 
-/** Coverage factor of an expanded uncertainty (JCGM 100:2008, 6.3.3). */
-const COVERAGE = 2
-
-export type Outcome = 'pass' | 'fail' | 'within-uncertainty'
+export type Outcome = Decision
 
 export interface Compared {
   outcome: Outcome
@@ -53,9 +51,7 @@ export function compareNumber(
   guarded: boolean,
 ): Compared {
   const margin = marginOf(observation, ends)
-  const noise = noiseOf(observation, unit)
-  const inside = margin >= -noise
-  const expanded = COVERAGE * (observation.uncertainty ?? 0)
-  if (guarded && expanded > 0 && Math.abs(margin) < expanded) return { outcome: 'within-uncertainty', margin }
-  return { outcome: inside ? 'pass' : 'fail', margin: inside ? Math.max(0, margin) : margin }
+  const rule = guarded ? 'guarded' : 'simple'
+  const outcome = decide(rule, margin, observation.uncertainty ?? 0, noiseOf(observation, unit))
+  return { outcome, margin: outcome === 'pass' ? Math.max(0, margin) : margin }
 }

@@ -19,6 +19,8 @@ export interface Observation {
   atMost?: Gap
   basis: 'declared' | 'drawn' | 'measured'
   instrument?: string
+  /** The single readings of an instrument, where it stands for those and nothing else. */
+  sample?: readonly number[]
   places: Place[]
   /** Number of the lettering that it was taken from, where it was taken from one. */
   lettering?: number

@@ -104,6 +104,7 @@ function observed(reading: MeasuredQuantity): Observation {
     ...(uncertainty !== undefined && { uncertainty }),
     basis: 'measured',
     ...(instrument !== undefined && { instrument }),
+    sample: values,
     places: [place],
   }
 }

@@ -2,6 +2,7 @@ import { z } from 'zod'
 import { NUMBER_UNITS } from '../sign/quantities.js'
 import { CONFIDENCES } from '../standards/standard.js'
 import { ReportPlace } from './place-schema.js'
+import { ReportConformity, ReportSample } from './statistics-schema.js'
 
 export const VERDICTS = ['pass', 'fail', 'undetermined', 'not-applicable'] as const
 export const REASONS = ['missing-fact', 'within-uncertainty', 'needs-judgement', 'unreadable', 'limit-reached'] as const
@@ -41,6 +42,8 @@ export const ReportMeasured = z
       .describe('Said by the client, taken from the drawing, or measured with an instrument.'),
     instrument: z.string().nullable().describe('What it was measured with, when the client said so.'),
     method: z.string().describe('How it was got, for people.'),
+    conformity: ReportConformity.optional().describe('Only of a value that was measured with a stated uncertainty.'),
+    sample: ReportSample.optional().describe('Only where two or more values were measured.'),
   })
   .meta({ id: 'Measured', description: 'What was found on the sign.' })
 

@@ -1,10 +1,11 @@
 import { evidenceWords, instrumentsOf } from './evidence.js'
-import type { Finding } from './finding-schema.js'
+import type { Finding, Measured } from './finding-schema.js'
 import { code, isolated, markup, NOTHING, type Content, type Html } from './html-tag.js'
 import type { Numbered } from './numbering.js'
 import { placeWords } from './place-words.js'
 import type { Report } from './schema.js'
 import { lowerFirst } from './sentences.js'
+import { statisticsWords } from './statistics-words.js'
 import { FORCE_WORDS, STAGE_WORDS } from './words.js'
 
 /** The parts of the page that list findings: what is wrong, what is undecided, what passed. */
@@ -62,7 +63,8 @@ function failure(number: number, finding: Finding): Html {
       ${
         finding.measured
           ? markup`<dt>How it was got</dt>
-              <dd>${isolated(evidenceWords(finding.measured, finding.quantity))}. ${finding.measured.method}</dd>`
+              <dd>${isolated(evidenceWords(finding.measured, finding.quantity))}. ${finding.measured.method}</dd>
+              ${readings(finding)}`
           : NOTHING
       }
       <dt>What is asked</dt>
@@ -117,7 +119,23 @@ export function undecidedSection(report: Report, undecided: readonly Numbered[])
 
 /** Of what was measured: with what, how often and how surely. */
 const evidence = ({ measured, quantity }: Finding): Html =>
-  measured?.basis === 'measured' ? isolated(`${evidenceWords(measured, quantity)}.`) : NOTHING
+  measured?.basis === 'measured'
+    ? markup`${isolated(`${evidenceWords(measured, quantity)}.`)} ${statisticsWords(measured, quantity)}`
+    : NOTHING
+
+/** What the readings say, behind with what they were taken. */
+function after(measured: Measured, quantity: string): string {
+  const words = statisticsWords(measured, quantity)
+  return words === '' ? '' : `. ${words}`
+}
+
+function readings({ measured, quantity }: Finding): Html {
+  const words = measured ? statisticsWords(measured, quantity) : ''
+  return words === ''
+    ? NOTHING
+    : markup`<dt>What the readings say</dt>
+        <dd>${words}</dd>`
+}
 
 function instruments(report: Report): Html {
   const named = instrumentsOf(report)
@@ -166,7 +184,7 @@ function passed(findings: Finding[]): Html {
         <th scope="row">${f.clause} ${f.title}</th>
         <td>${isolated(f.message)}</td>
         <td>
-          ${STAGE_WORDS[f.stage]}${f.measured ? markup`: ${isolated(lowerFirst(evidenceWords(f.measured, f.quantity)))}` : ''}
+          ${STAGE_WORDS[f.stage]}${f.measured ? markup`: ${isolated(lowerFirst(evidenceWords(f.measured, f.quantity)))}${after(f.measured, f.quantity)}` : ''}
         </td>
       </tr>`,
   )

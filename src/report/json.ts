@@ -104,13 +104,14 @@ function foundText(finding: Finding): string {
 
 /** Numbers of a report are finite, so that they are written as JavaScript writes them. */
 function measuredText(measured: Measured): string {
-  const { value, unit, inches, min, max, count, uncertainty, basis, instrument, method } = measured
+  const { value, unit, inches, min, max, count, uncertainty, basis, instrument, method, conformity, sample } = measured
   const valueText = typeof value === 'string' ? quoted(value) : `${value}`
   const same = (other: number | null) => (other === value ? valueText : `${other}`)
   return (
     `{"value":${valueText},"unit":"${unit}","inches":${inches},` +
     `"min":${same(min)},"max":${same(max)},"count":${count},"uncertainty":${uncertainty},"basis":"${basis}",` +
-    `"instrument":${instrument === null ? 'null' : quoted(instrument)},"method":${quoted(method)}}`
+    `"instrument":${instrument === null ? 'null' : quoted(instrument)},"method":${quoted(method)}` +
+    `${conformity ? `,"conformity":${JSON.stringify(conformity)}` : ''}${sample ? `,"sample":${JSON.stringify(sample)}` : ''}}`
   )
 }
 

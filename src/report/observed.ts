@@ -3,6 +3,7 @@ import type { Judgement } from '../judge/finding.js'
 import type { Measurement, Observation } from '../measure/measurement.js'
 import type { Measured } from './finding-schema.js'
 import { sentence } from './sentences.js'
+import { statisticsOf } from './statistics.js'
 import { kept, MILLIMETRES_PER_INCH, type Ends } from './numbers.js'
 
 /** What a judgement's observations say together: the mean, the extremes, the worst single value. */
@@ -67,6 +68,7 @@ export function measured(judgement: Judgement): Measured | null {
     basis: chief.basis,
     instrument: chief.instrument ?? null,
     method: howIn(measurement, chief),
+    ...(chief.sample && statisticsOf(judgement, observations, worstValue(judgement, judgement.limit))),
   }
 }
 
