@@ -13,7 +13,7 @@ type Length = 'characterHeight' | 'strokeThickness' | 'characterSpacing'
 type Family = 'raised' | 'visual'
 
 /** All readings of a quantity taken together; undefined when there is none. */
-function readingOf(sign: Sign, quantity: string): Known<number> | undefined {
+export function readingOf(sign: Sign, quantity: string): Known<number> | undefined {
   const taken = sign.measured.filter((m) => m.quantity === quantity && m.values.length > 0)
   if (taken.length === 0) return undefined
   const values = taken.flatMap((m) => m.values)
@@ -90,12 +90,19 @@ function withReadings(lettering: Lettering, sign: Sign): Lettering {
   }
 }
 
+/** A reading under its key; nothing where there is none. */
+const told = <K extends string>(key: K, reading: Known<number> | undefined) =>
+  reading ? ({ [key]: reading } as Record<K, Known<number>>) : {}
+
 export function asMeasured(sign: Sign): Sign {
   if (sign.measured.length === 0) return sign
-  const dots = readingOf(sign, 'braille.dotBaseDiameter')
+  const dots = {
+    ...told('dotBaseDiameter', readingOf(sign, 'braille.dotBaseDiameter')),
+    ...told('dotHeight', readingOf(sign, 'braille.dotHeight')),
+  }
   return {
     ...sign,
     lettering: sign.lettering.map((lettering) => withReadings(lettering, sign)),
-    braille: dots ? sign.braille.map((block) => ({ ...block, dotBaseDiameter: dots })) : sign.braille,
+    braille: Object.keys(dots).length > 0 ? sign.braille.map((block) => ({ ...block, ...dots })) : sign.braille,
   }
 }

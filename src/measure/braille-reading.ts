@@ -1,5 +1,4 @@
 import { judgeCapitals } from '../braille/capitals.js'
-import { gradesOf } from '../braille/compare.js'
 import { TranslationError } from '../braille/translator.js'
 import { isKnown, type BrailleBlock, type Lettering, type Place } from '../sign/sign.js'
 import { eachBlock, NO_BRAILLE } from './braille.js'
@@ -24,11 +23,11 @@ const placesOf = ({ blocks, lettering }: Pair): Place[] => [
   ...lettering.map((l) => l.place),
 ]
 
-const basisOfBlock = (block: BrailleBlock) =>
+export const basisOfBlock = (block: BrailleBlock) =>
   basisOf(...block.lines.flatMap(({ cells }) => (isKnown(cells) ? [cells] : [])))
 
 /** Gaps for every line of braille that was not read. */
-function unreadCells(block: BrailleBlock, n: number): Gap[] {
+export function unreadCells(block: BrailleBlock, n: number): Gap[] {
   const unread = block.lines.flatMap((line) => {
     const { cells, place } = line
     if (isKnown(cells)) return []
@@ -41,7 +40,7 @@ function unreadCells(block: BrailleBlock, n: number): Gap[] {
   return [gapOf({ unknown: 'missing-fact', why: 'the cells are not given' }, block.place, ask)]
 }
 
-function unreadText(subject: Subject): Gap[] {
+export function unreadText(subject: Subject): Gap[] {
   return raisedLettering(subject.sign).flatMap(({ lettering: { text, place }, n }) =>
     isKnown(text)
       ? []
@@ -137,46 +136,6 @@ function wordingOf(p: Pair, raised: Lettering[]): Found {
   return { observations: [observation], gaps: [] }
 }
 
-/** Contracted: decided by the raised text where the cells say it, else by the cells alone. */
-function contracted(subject: Subject): Found {
-  const { translator } = subject
-  const found = subject.pairs()
-  const pairs = Array.isArray(found) ? found : []
-  return eachBlock((block, n) => {
-    const cells = cellsOf(block)
-    if (cells === undefined) return { observations: [], gaps: unreadCells(block, n) }
-    const paired = pairs.find((p) => p.grades.length > 0 && p.blocks.some((b) => b.n === n))
-    const grades = paired?.grades ?? gradesOf(cells, translator)
-    if (!grades)
-      return {
-        observations: [],
-        gaps: [{ reason: 'unreadable', why: 'the cells read in neither grade', places: [block.place] }],
-      }
-    const value = grades.includes('ueb-contracted')
-    const expected = paired && { expected: paired.expected }
-    const wrong =
-      paired && !value
-        ? wrongCells(
-            paired.blocks.map((b) => b.block),
-            paired.cells,
-            [paired.expected],
-          )
-        : undefined
-    return {
-      observations: [
-        {
-          value,
-          basis: basisOfBlock(block),
-          places: [...(wrong?.places ?? []), block.place],
-          context: { cells, ...expected, grades: grades.join(' and ') },
-          ...(wrong && { remark: `The cells are ${cells}${readAs([block])}. ${wrong.text}` }),
-        },
-      ],
-      gaps: [],
-    }
-  })(subject)
-}
-
 const CAPITALS_GAP = {
   'needs-names': 'missing-fact',
   unreadable: 'unreadable',
@@ -226,13 +185,6 @@ export const BRAILLE_READING: Quantities = {
     couldBe: ['braille', 'lettering'],
     doubt: 'either',
     take: wording,
-  },
-  'braille.contracted': {
-    unit: 'truth',
-    method: 'The grade in which the cells are the translation of the text.',
-    couldBe: ['braille'],
-    doubt: 'more',
-    take: contracted,
   },
   'braille.capitals': {
     unit: 'truth',

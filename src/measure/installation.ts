@@ -1,193 +1,63 @@
-import type { Polyline } from '../geometry/outline.js'
-import type { Point } from '../geometry/point.js'
-import {
-  isKnown,
-  SIDES,
-  type BrailleBlock,
-  type Fact,
-  type Known,
-  type Place,
-  type Sign,
-  type Unknown,
-} from '../sign/sign.js'
+import { isKnown, SIDES, type Fact, type Sign } from '../sign/sign.js'
+import { NO_BRAILLE } from './braille.js'
+import { basisOf, gapOf, INSTALLATION_POINTER, installationPlace, nothing, take } from './facts.js'
 import { floorSpace } from './floor-space.js'
-import {
-  basisOf,
-  gapOf,
-  INSTALLATION_POINTER,
-  installationPlace,
-  nothing,
-  PANEL_POINTER,
-  take,
-  type Ask,
-} from './facts.js'
-import { extentOfBox, extentOfOutlines, frameOf, type Frame } from './frame.js'
-import type { Gap, Observation } from './measurement.js'
-import { letteringIn, noLettering, raisedLettering, type Numbered } from './lettering.js'
-import { baselineAsk } from './placing.js'
-import type { Found, Quantities, Subject } from './quantity.js'
+import { baselines, extreme, lowest } from './heights.js'
+import type { Found, Quantities, Quantity } from './quantity.js'
 
 /**
- * Where the sign is mounted.
- *
- * Datum: heights run from the finish floor to a baseline: the lowest tactile one, braille included, and the highest raised one
- * (2010 ADA Standards 703.4.1 and the Access Board's guide to chapter 7, which dimensions the minimum to the braille).
- * They follow from the height of the panel's lower edge and from where the baselines are on the panel.
+ * Where the sign is at its door and what is round it. How high it is mounted is in mounting.ts, the clear floor before it in
+ * floor-space.ts.
  */
 
-/** Beyond this turn from upright the drawing's height is not the panel's. */
-const QUARTER_TURN = 90
+type Length = 'edgeToArchitrave' | 'edgeToJamb' | 'clearWall' | 'nearestApproach'
 
-interface Baseline {
-  /** Above the panel's lower edge. */
-  up: Known<number> | Unknown
-  /** Between which heights it lies when it is not known: those of the line's outlines. */
-  between?: [number, number]
-  observation: Pick<Observation, 'places'>
-  /** What would make it known. */
-  ask?: Ask
-}
+/** A length that is as it was described. */
+const described = (key: Length, path: string, ask: string, method: string): Quantity => ({
+  unit: 'mm',
+  method,
+  couldBe: [],
+  doubt: 'more',
+  take: ({ sign }) => {
+    const fact: Fact<number> = sign.installation[key]
+    return take(fact, installationPlace(sign), { pointer: `${INSTALLATION_POINTER}/${path}`, ask, unit: 'mm' })
+  },
+})
 
-/** The distance from the panel's lower edge up to each baseline of these characters and of this braille. */
-function baselines(sign: Sign, lettering: Numbered[], blocks: BrailleBlock[]): Baseline[] {
-  const frame = frameOf(sign)
-  const edge = lowerEdge(sign, frame)
-  const all: Baseline[] = []
-  for (const { lettering: set, n } of lettering) {
-    const ask = (unknown: Unknown) => baselineAsk(unknown, set.place, 'lettering', n)
-    for (const line of set.lines) all.push(baselineOf(line, line.outlines, edge, frame, ask))
-  }
-  blocks.forEach((block, n) => {
-    const ask = (unknown: Unknown) => baselineAsk(unknown, block.place, 'braille', n)
-    for (const line of block.lines) all.push(baselineOf(line, [], edge, frame, ask))
-  })
-  return all
-}
-
-function baselineOf(
-  line: { place: Place; baseline: Fact<Point> },
-  outlines: Polyline[],
-  edge: Known<number> | Unknown,
-  frame: Frame,
-  ask: (unknown: Unknown) => Ask,
-): Baseline {
-  const observation = { places: [line.place] }
-  if (!isKnown(line.baseline)) {
-    const extent = extentOfOutlines(outlines, frame)
-    const between: Pick<Baseline, 'between'> =
-      extent && isKnown(edge) ? { between: [edge.value - extent.bottom, edge.value - extent.top] } : {}
-    return { up: line.baseline, ...between, observation, ask: ask(line.baseline) }
-  }
-  if (!isKnown(edge)) return { up: edge, observation, ask: HEIGHT_ASK }
-  const value = edge.value - frame.of(line.baseline.value).y
-  return { up: { value, basis: basisOf(line.baseline, edge) }, observation }
-}
-
-const HEIGHT_ASK: Ask = { pointer: `${PANEL_POINTER}/height`, ask: 'How high is the panel?', unit: 'mm' }
-
-/** The panel's lower edge as the reader has it, in the frame. */
-function lowerEdge(sign: Sign, frame: Frame): Known<number> | Unknown {
-  const { panel } = sign
-  if (frame.rotation % QUARTER_TURN !== 0) return { unknown: 'unreadable', why: 'the sign is drawn at an angle' }
-  if (!panel.place.box) return panel.height
-  const { top, bottom } = extentOfBox(panel.place.box, frame)
-  // A described height wins over the drawn one; the panel's top is where it is drawn.
-  if (isKnown(panel.height) && panel.height.basis === 'declared')
-    return { value: top + panel.height.value, basis: basisOf(panel.height) }
-  return { value: bottom, basis: 'drawn' }
-}
-
-/** The extreme of the baselines' heights above the floor. */
-function extreme(sign: Sign, all: Baseline[], pick: (heights: number[]) => number): Found {
-  const { panelBottomHeight } = sign.installation
-  const place = installationPlace(sign)
-  const gaps: Gap[] = []
-  if (!isKnown(panelBottomHeight)) {
-    const pointer = `${INSTALLATION_POINTER}/panelBottomHeight`
-    gaps.push(
-      gapOf(panelBottomHeight, place, {
-        pointer,
-        ask: 'How high above the finish floor is the lower edge of the panel?',
-        unit: 'mm',
-      }),
-    )
-  }
-  const known = all.flatMap((baseline) => (isKnown(baseline.up) ? [{ up: baseline.up, baseline }] : []))
-  const chosen = known.length > 0 ? pick(known.map(({ up }) => up.value)) : undefined
-  for (const { up, between, observation, ask } of all) {
-    const matters = !between || chosen === undefined || pick([chosen, ...between]) !== chosen
-    if (!isKnown(up) && matters) gaps.push(gapOf(up, observation.places[0] ?? place, ask))
-  }
-  if (chosen === undefined || !isKnown(panelBottomHeight)) return { observations: [], gaps }
-  const at = known.filter(({ up }) => up.value === chosen)
-  const basis = basisOf(panelBottomHeight, ...at.map(({ up }) => up))
-  const places = at.flatMap(({ baseline }) => baseline.observation.places)
-  const context = { panelBottomHeight: panelBottomHeight.value }
-  return { observations: [{ value: panelBottomHeight.value + chosen, basis, places, context }], gaps }
-}
-
-const NO_TACTILE = 'The sign has nothing to read by touch.'
-
-function tactile(sign: Sign, pick: (heights: number[]) => number, braille: boolean): Found {
-  const lettering = raisedLettering(sign)
-  const raised = lettering.some(({ lettering: { lines } }) => lines.length > 0)
-  const all = baselines(sign, lettering, braille || !raised ? sign.braille : [])
-  return all.length > 0 ? extreme(sign, all, pick) : nothing(NO_TACTILE)
-}
-
-const lowest = (heights: number[]) => Math.min(...heights)
-const highest = (heights: number[]) => Math.max(...heights)
-
-/** A height above the floor. */
-export type Height = Pick<Known<number>, 'value' | 'basis'>
-
-/** The height above the floor of a lettering's highest baseline, for limits that hang on it, or what keeps it from being known. */
-export function heightOfBaseline({ sign, scope }: Pick<Subject, 'sign' | 'scope'>, n: number): Height | Gap[] {
-  const only = letteringIn({ sign, scope }).filter((l) => l.n === n)
-  const { observations, gaps } = extreme(sign, baselines(sign, only, []), highest)
-  const [observation] = observations
-  return gaps.length === 0 && typeof observation?.value === 'number'
-    ? { value: observation.value, basis: observation.basis }
-    : gaps
-}
-
-function side({ sign }: Subject): Found {
-  const fact = sign.installation.side
+function side(sign: Sign): Found {
   const pointer = `${INSTALLATION_POINTER}/side`
+  const fact = sign.installation.side
   return take(fact, installationPlace(sign), { pointer, ask: 'Where at the door is the sign?', choices: [...SIDES] })
 }
 
+const HANDLE_ASK = {
+  pointer: `${INSTALLATION_POINTER}/door/handleHeight`,
+  ask: 'How high above the finish floor is the handle of the door?',
+  unit: 'mm' as const,
+}
+
+/** From the handle up to the lowest baseline of the braille: the decree does not say to which point of the plate. */
+function aboveHandle(sign: Sign): Found {
+  if (sign.braille.length === 0) return nothing(NO_BRAILLE)
+  const { handleHeight } = sign.installation
+  const found = extreme(sign, baselines(sign, [], sign.braille), lowest)
+  if (!isKnown(handleHeight))
+    return { observations: [], gaps: [gapOf(handleHeight, installationPlace(sign), HANDLE_ASK), ...found.gaps] }
+  const observations = found.observations.map((observation) => ({
+    ...observation,
+    value: typeof observation.value === 'number' ? observation.value - handleHeight.value : observation.value,
+    basis: basisOf(observation, handleHeight),
+  }))
+  return { observations, gaps: found.gaps }
+}
+
 export const INSTALLATION: Quantities = {
-  'installation.lowestBaseline': {
-    unit: 'mm',
-    method: 'From the finish floor up to the lowest baseline that is read by touch, braille included.',
-    couldBe: ['braille', 'lettering'],
-    doubt: 'more',
-    take: ({ sign }) => tactile(sign, lowest, true),
-  },
-  'installation.highestBaseline': {
-    unit: 'mm',
-    method: 'From the finish floor up to the baseline of the highest raised characters.',
-    couldBe: ['lettering'],
-    doubt: 'more',
-    take: ({ sign }) => tactile(sign, highest, false),
-  },
-  'visual.heightAboveFloor': {
-    unit: 'mm',
-    method: 'From the finish floor up to the lowest baseline of the characters.',
-    couldBe: ['lettering'],
-    doubt: 'more',
-    take: ({ sign, scope }) => {
-      const all = baselines(sign, letteringIn({ sign, scope }), [])
-      return all.length > 0 ? extreme(sign, all, lowest) : nothing(noLettering({ sign, scope }))
-    },
-  },
   'installation.side': {
     unit: 'kind',
     method: 'The place of the sign at its door.',
     couldBe: [],
     doubt: 'more',
-    take: side,
+    take: ({ sign }) => side(sign),
   },
   'installation.floorSpace': {
     unit: 'mm',
@@ -196,5 +66,36 @@ export const INSTALLATION: Quantities = {
     couldBe: [],
     doubt: 'more',
     take: ({ sign }) => floorSpace(sign),
+  },
+  'installation.architraveDistance': described(
+    'edgeToArchitrave',
+    'door/edgeToArchitrave',
+    'How far is the nearest edge of the sign from the architrave of the door?',
+    'Along the wall, from the nearest edge of the sign to the architrave of the door.',
+  ),
+  'installation.jambDistance': described(
+    'edgeToJamb',
+    'door/edgeToJamb',
+    'How far is the nearest edge of the sign from the jamb of the door?',
+    'Along the wall, from the nearest edge of the sign to the jamb of the door.',
+  ),
+  'installation.clearWall': described(
+    'clearWall',
+    'clearWall',
+    'How wide is the clear wall round the sign where it is narrowest?',
+    'From the edge of the sign to the nearest thing on the wall.',
+  ),
+  'installation.reach': described(
+    'nearestApproach',
+    'nearestApproach',
+    'How near to the sign can a reader come without meeting an obstruction or standing in the swing of a door?',
+    'From the sign to the nearest place where a reader can stand, clear of obstructions and of the swing of doors.',
+  ),
+  'installation.aboveHandle': {
+    unit: 'mm',
+    method: 'From the handle of the door up to the lowest baseline of the braille.',
+    couldBe: ['braille'],
+    doubt: 'more',
+    take: ({ sign }) => aboveHandle(sign),
   },
 }

@@ -74,7 +74,14 @@ function numbered(found: Found, n: number): Found {
 
 /** A quantity that is one field of the lettering. */
 function field(
-  key: 'characterHeight' | 'characterProportion' | 'relief' | 'style' | 'characterSpacing' | 'characterSpacingAtBase',
+  key:
+    | 'characterHeight'
+    | 'characterProportion'
+    | 'strokeThickness'
+    | 'relief'
+    | 'style'
+    | 'characterSpacing'
+    | 'characterSpacingAtBase',
   ask: Omit<Ask, 'pointer'> & { pointer?: string },
   shape: Pick<Quantity, 'unit' | 'method'>,
 ): Quantity {
@@ -102,7 +109,7 @@ const NOBODYS: Unknown = {
 
 /** One field of the lettering as a share of another. */
 function share(
-  above: 'strokeThickness' | 'characterSpacing' | 'baselineSpacing',
+  above: 'strokeThickness' | 'strokeThicknessAtBase' | 'characterSpacing' | 'baselineSpacing',
   below: 'characterHeight' | 'strokeThickness',
   method: string,
 ): Quantity {
@@ -145,6 +152,7 @@ function share(
 export const QUESTIONS = {
   characterHeight: 'How high is the capital I of the typeface at the size used?',
   strokeThickness: 'How wide is the stroke of the capital I?',
+  strokeThicknessAtBase: 'How wide is the stroke of the capital I where it meets the background?',
   characterSpacing: 'How far apart are the closest points of neighbouring characters?',
   characterSpacingAtBase: 'How far apart are neighbouring characters at their foot?',
   baselineSpacing: 'How far apart are the baselines of successive lines?',
@@ -214,6 +222,16 @@ export const LETTERING: Quantities = {
     'characterHeight',
     { ask: QUESTIONS.characterHeight, unit: 'mm' },
     { unit: 'mm', method: HEIGHT_METHOD },
+  ),
+  'raised.strokeWidth': field(
+    'strokeThickness',
+    { ask: QUESTIONS.strokeThickness, unit: 'mm' },
+    { unit: 'mm', method: 'Across the stroke of the capital I.' },
+  ),
+  'raised.strokeAtBase': share(
+    'strokeThicknessAtBase',
+    'characterHeight',
+    'Stroke of the capital I where it meets the background, over its height.',
   ),
   'raised.relief': field(
     'relief',

@@ -1,37 +1,71 @@
 import type { Translator } from '../braille/translator.js'
 import type { MeasuredQuantity, Sign, Unread } from '../sign/sign.js'
 import { asMeasured, mean, standardUncertainty } from './as-measured.js'
+import { ALIGNMENT } from './alignment.js'
+import { BRAILLE_PLACE } from './braille-place.js'
+import { CAPITALS_KEPT } from './capitals-kept.js'
+import { CONTROL_SIDE } from './control-side.js'
+import { DOME } from './dome.js'
+import { GRADE } from './grade.js'
+import { LEVEL } from './level.js'
+import { PANEL } from './panel.js'
+import { SYMBOL } from './symbol.js'
+import { VARIATION } from './variation.js'
+import { WORD_GAP } from './word-gap.js'
+import { WORD_SPACING } from './word-spacing.js'
 import { BORDER } from './border.js'
 import { BRAILLE } from './braille.js'
 import { BRAILLE_READING } from './braille-reading.js'
 import { CLEARANCE } from './clearance.js'
-import { CONTRAST } from './contrast.js'
+import { CONTRAST } from './contrast/contrast.js'
+import { SURROUNDINGS } from './contrast/surroundings.js'
 import { ELEVATOR } from './elevator.js'
 import { FINISH } from './finish.js'
 import { INSTALLATION } from './installation.js'
 import { LETTERING } from './lettering.js'
+import { MOUNTING } from './mounting.js'
+import { MATTERS } from './matters.js'
 import type { Measurement, Observation } from './measurement.js'
 import { tryPair, type Pairs } from './pairing.js'
 import { PICTOGRAM } from './pictogram.js'
 import { POSITION } from './position.js'
 import type { Found, Quantities, Quantity, Scope, Subject } from './quantity.js'
 import { SIGN } from './sign.js'
+import { SYMBOL_FRAME } from './symbol-frame.js'
+import { TOUCH } from './touch.js'
 import { VISUAL_HEIGHT } from './visual-height.js'
 
 /** Every quantity that a row may ask for, by name. */
 export const QUANTITIES: Quantities = {
+  ...ALIGNMENT,
+  ...BRAILLE_PLACE,
+  ...CAPITALS_KEPT,
+  ...DOME,
+  ...GRADE,
+  ...LEVEL,
+  ...PANEL,
+  ...SYMBOL,
+  ...VARIATION,
+  ...WORD_GAP,
+  ...WORD_SPACING,
   ...BORDER,
   ...BRAILLE,
   ...BRAILLE_READING,
   ...CLEARANCE,
   ...CONTRAST,
+  ...CONTROL_SIDE,
   ...ELEVATOR,
   ...FINISH,
   ...INSTALLATION,
   ...LETTERING,
+  ...MOUNTING,
+  ...MATTERS,
   ...PICTOGRAM,
   ...POSITION,
   ...SIGN,
+  ...SURROUNDINGS,
+  ...SYMBOL_FRAME,
+  ...TOUCH,
   ...VISUAL_HEIGHT,
 }
 

@@ -1,10 +1,12 @@
-import type { Pictogram, Sign } from '../sign/sign.js'
-import { contrastOf, contrastRatio, RATIO_METHOD } from './contrast.js'
-import { join, nothing, pointerOf } from './facts.js'
+import { isKnown, type Pictogram, type Sign } from '../sign/sign.js'
+import { contrastOf, RATIO_METHOD } from './contrast/contrast.js'
+import { contrastRatio } from './contrast/ratio.js'
+import { join, nothing, pointerOf, take } from './facts.js'
 import { descriptor } from './descriptor.js'
 import { fieldClear } from './field-clear.js'
 import { basisOfField, withField } from './field.js'
 import { finishOf } from './finish.js'
+import { extentOfBox, frameOf } from './frame.js'
 import { mayDesignateRoom, symbolOrNot, UNCLEAR } from './meaning.js'
 import type { Found, Quantities, Quantity, Subject } from './quantity.js'
 
@@ -56,6 +58,42 @@ const fieldHeight = (pictogram: Pictogram, n: number, sign: Sign): Found =>
     gaps: [],
   }))
 
+const fieldWidth = (pictogram: Pictogram, n: number, sign: Sign): Found =>
+  withField(pictogram, n, sign, ({ left, right }) => ({
+    observations: [{ value: right - left, basis: basisOfField(pictogram), places: [pictogram.place] }],
+    gaps: [],
+  }))
+
+/** What the limit of a figure hangs on: the distance that it is read from. */
+const besideDistance = ({ installation: { viewingDistance } }: Sign) =>
+  isKnown(viewingDistance) ? { context: { viewingDistance: viewingDistance.value } } : {}
+
+function figureHeight({ figureHeight: said, figure, place }: Pictogram, n: number, sign: Sign): Found {
+  const context = besideDistance(sign)
+  if (!isKnown(said) && figure) {
+    const { top, bottom } = extentOfBox(figure, frameOf(sign))
+    return { observations: [{ value: bottom - top, basis: 'drawn', places: [place], ...context }], gaps: [] }
+  }
+  const pointer = pointerOf(place, 'pictograms', n, 'figureHeight')
+  const found = take(said, place, { pointer, ask: 'How high is the figure of the pictogram?', unit: 'mm' })
+  return { ...found, observations: found.observations.map((observation) => ({ ...observation, ...context })) }
+}
+
+/** Of every pictogram on the sign. */
+const each =
+  (measure: Measured) =>
+  ({ sign }: Subject): Found =>
+    join(
+      sign.pictograms.map((pictogram, n) => measure(pictogram, n, sign)),
+      NO_PICTOGRAM,
+    )
+
+const count = ({ sign: { pictograms, panel } }: Subject): Found => {
+  const drawn = pictograms.some(({ place }) => place.source)
+  const places = pictograms.length > 0 ? pictograms.map(({ place }) => place) : [panel.place]
+  return { observations: [{ value: pictograms.length, basis: drawn ? 'drawn' : 'declared', places }], gaps: [] }
+}
+
 const finish = (pictogram: Pictogram, n: number, sign: Sign): Found =>
   join(finishOf(sign, pictogram.finish, pictogram.place, pointerOf(pictogram.place, 'pictograms', n, 'finish')), '')
 
@@ -91,6 +129,11 @@ const FINISH_METHOD = 'The finish of the pictogram and of its field.'
 
 export const PICTOGRAM: Quantities = {
   'pictogram.fieldHeight': row('mm', 'Height of the field.', eachDesignating(fieldHeight)),
+  'pictogram.fieldWidth': row('mm', 'Width of the field.', eachDesignating(fieldWidth)),
+  'pictogram.figureHeight': row('mm', 'Height of the figure in the field.', each(figureHeight), {
+    beside: ({ sign }) => besideDistance(sign),
+  }),
+  'pictogram.count': row('count', 'Pictograms on the sign.', count),
   'pictogram.fieldClear': row(
     'truth',
     'Whether characters or braille reach into the field.',

@@ -47,7 +47,7 @@ function textOf(lettering: Lettering[], frame: Frame): Text {
 }
 
 /** The characters that a block repeats, where the words tell. */
-function repeatedBy(n: number, pairs: Pairs): Lettering[] | undefined {
+export function repeatedBy(n: number, pairs: Pairs): Lettering[] | undefined {
   if (!Array.isArray(pairs)) return undefined
   return pairs.find((p) => p.grades.length > 0 && p.blocks.some((b) => b.n === n))?.lettering
 }

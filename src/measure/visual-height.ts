@@ -1,6 +1,6 @@
 import { isKnown } from '../sign/sign.js'
 import { pointerOf, take } from './facts.js'
-import { heightOfBaseline, type Height } from './installation.js'
+import { heightOfBaseline, type Height } from './heights.js'
 import { eachLettering, HEIGHT_METHOD, letteringIn, QUESTIONS } from './lettering.js'
 import type { Gap, Observation } from './measurement.js'
 import type { Quantities, Subject } from './quantity.js'

@@ -1,8 +1,9 @@
 import { contains } from '../geometry/polyline.js'
 import { centreOfBox } from '../geometry/box.js'
 import { boxContains } from '../geometry/box.js'
-import type { Border } from '../sign/sign.js'
+import { missing, type Border, type Colour, type Fact } from '../sign/sign.js'
 import type { Holder, Piece } from './pieces.js'
+import { colourOf } from './rgb.js'
 
 /**
  * Borders: a line round something on the sign. Drawn as a stroke without a fill, or as the area between two outlines of
@@ -65,6 +66,14 @@ function isInnerEdge(outer: Piece, inner: Piece): boolean {
   return !contains([outer.outline, inner.outline], centreOfBox(i), outer.shape.fillRule)
 }
 
+/** The plain paint of a ring: its stroke, or the fill between its outlines. */
+function colourOfRing({ shape: { fill, stroke } }: Piece, isFilled: boolean): Fact<Colour> {
+  const paint = isFilled ? fill : stroke
+  return paint?.rgb && paint.opacity === 1
+    ? { value: colourOf(paint.rgb), basis: 'drawn', method: 'paint of the border' }
+    : missing('the border has no plain colour')
+}
+
 /** A ring as a border of the sign. That it is raised is an assumption, which the caller states. */
 export function borderOf({ outer, inner, width }: Ring, element: string): Border {
   const half = inner ? 0 : width / 2
@@ -79,6 +88,7 @@ export function borderOf({ outer, inner, width }: Ring, element: string): Border
     box,
     width: { value: width, basis: 'drawn', method: inner ? 'between its two outlines' : 'width of its stroke' },
     raised: { value: true, basis: 'drawn', method: 'assumed of a drawn border' },
+    colour: colourOfRing(outer, inner !== undefined),
     outlines: inner ? [outer.outline, inner.outline] : [],
   }
 }

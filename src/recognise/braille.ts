@@ -178,6 +178,7 @@ function addBlock(found: BrailleFound, choice: ChosenReading): void {
     dotSpacing: uncertain ? unreadable : spacings.dotSpacing,
     cellSpacing: uncertain ? unreadable : spacings.cellSpacing,
     ...(spacings.lineSpacing && { lineSpacing: uncertain ? unreadable : spacings.lineSpacing }),
+    alignment: missing(),
     rotation: rotationOf(choice),
     mirrored: facing.mirrored,
   })

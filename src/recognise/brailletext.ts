@@ -61,6 +61,7 @@ export function brailleOfText(runs: readonly LaidRun[], translator: Translator, 
     dotSpacing: BY_FONT,
     cellSpacing: BY_FONT,
     lineSpacing: lines.length > 1 ? BY_FONT : undefined,
+    alignment: missing(),
     ...(frame ? lieOf(frame) : { rotation: 0, mirrored: false }),
   }
 }

@@ -3,6 +3,7 @@ import type { Point } from '../geometry/point.js'
 import { missing, type Lettering, type LetteringLine, type LetteringPart, type Unknown } from '../sign/sign.js'
 import { alongLine, directionAt, downLine } from './frame.js'
 import { holdsPiece, type Piece } from './pieces.js'
+import { UNDRAWN_OF_LETTERING } from './undrawn.js'
 
 /**
  * Outlines that were named characters but could not be read: what they say, how high and how thick they are stays unknown.
@@ -52,12 +53,10 @@ export function letteringOfOutlines(
     characterProportion: unread,
     characterHeight: unread,
     strokeThickness: unread,
-    relief: missing('a drawing does not say how high characters are raised'),
+    ...UNDRAWN_OF_LETTERING,
     section: missing('a drawing does not say the section of raised characters'),
     characterSpacing: unread,
-    characterSpacingAtBase: missing('a drawing does not say the section of raised characters'),
     baselineSpacing: lines.length > 1 ? unread : undefined,
-    finish: missing('a drawing does not say the finish'),
     colour: unread,
     background: unread,
   }

@@ -14,6 +14,7 @@ import { isWhollyRecognised, readLines, type Expectation, type OutlinedLine } fr
 import type { Piece } from './pieces.js'
 import { withStrokes } from './strokes.js'
 import { textOfLines } from './text.js'
+import { UNDRAWN_OF_LETTERING } from './undrawn.js'
 
 /**
  * Outlines read as characters: which of them are lettering, in sets of one size, and which are something else. The reading
@@ -109,7 +110,6 @@ export function letteringOfSet({ lines, measures, lie }: OutlinedSet, part: Lett
     }
   })
   const sure = lines.every(isWhollyRecognised)
-  const section = missing('a drawing does not say the section of raised characters')
   return {
     place: {
       element,
@@ -122,10 +122,8 @@ export function letteringOfSet({ lines, measures, lie }: OutlinedSet, part: Lett
     ...measures,
     characterSpacing: sure || !isKnown(measures.characterSpacing) ? measures.characterSpacing : UNSURE,
     ...(measures.baselineSpacing && { baselineSpacing: sure ? measures.baselineSpacing : UNSURE }),
-    relief: missing('a drawing does not say how high characters are raised'),
-    section,
-    characterSpacingAtBase: section,
-    finish: missing('a drawing does not say the finish'),
+    ...UNDRAWN_OF_LETTERING,
+    section: missing('a drawing does not say the section of raised characters'),
     colour: { unknown: 'unreadable', why: 'not looked at' },
     background: { unknown: 'unreadable', why: 'not looked at' },
     lie,

@@ -76,6 +76,8 @@ function fills(box: Box, { width, height }: Drawing['viewport']): boolean {
   return box.x <= slack && box.y <= slack && box.x + box.width >= width - slack && box.y + box.height >= height - slack
 }
 
+const NO_EDGE = 'a drawing does not say how the edge of the panel feels'
+
 function panelOf(piece: Piece, how: string): Panel {
   const { box, shape } = piece
   const rgb = shape.fill && shape.fill.opacity === 1 ? shape.fill.rgb : undefined
@@ -88,6 +90,7 @@ function panelOf(piece: Piece, how: string): Panel {
     colour: rgb
       ? { value: colourOf(rgb), basis: 'drawn', method: 'fill of the panel' }
       : missing('the panel has no plain fill'),
+    edge: missing(NO_EDGE),
   }
 }
 
@@ -99,5 +102,6 @@ function noPanel(): Panel {
     height: nowhere,
     finish: missing('a drawing does not say the finish'),
     colour: nowhere,
+    edge: missing(NO_EDGE),
   }
 }

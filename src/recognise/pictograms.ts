@@ -2,6 +2,7 @@ import { boxOfPoints, unionOfBoxes, type Box } from '../geometry/box.js'
 import { isKnown, missing, type Assumption, type Fact, type Colour, type Pictogram } from '../sign/sign.js'
 import { coloursOf, type Cloud, type Painted, type Surface } from './colours.js'
 import { holdsPiece, type Piece } from './pieces.js'
+import { UNDRAWN_SYMBOL } from './undrawn.js'
 
 /**
  * Pictograms: only what the client named so. The field is the whole area set apart for one: a shape named field, or else the
@@ -102,7 +103,8 @@ function pictogramOf(
   const pair = coloursOf(painted, behind, clouds)
   const fieldColour: Fact<Colour> = pair.background
   const source = figures[0].shape.source
-  const box = unionOfBoxes([field?.box, boxOfPoints(figures.flatMap((f) => f.outline))])
+  const figure = boxOfPoints(figures.flatMap((f) => f.outline))
+  const box = unionOfBoxes([field?.box, figure])
   return {
     place: { element, box, source },
     field: field
@@ -113,5 +115,8 @@ function pictogramOf(
       ? { ...fieldColour, method: 'what is painted behind the pictogram' }
       : fieldColour,
     finish: missing('a drawing does not say the finish'),
+    figureHeight: missing(),
+    ...(figure && { figure }),
+    symbol: UNDRAWN_SYMBOL,
   }
 }

@@ -2,15 +2,7 @@ import type { Translator } from '../braille/translator.js'
 import type { Drawing, Shape } from '../drawing/drawing.js'
 import { boxOfPoints, centreOfBox } from '../geometry/box.js'
 import { Refusal } from '../refusal.js'
-import {
-  isKnown,
-  missing,
-  type Assumption,
-  type Installation,
-  type Lettering,
-  type Sign,
-  type Use,
-} from '../sign/sign.js'
+import { isKnown, type Assumption, type Lettering, type Sign, type Use } from '../sign/sign.js'
 import { agreeing } from './agreeing.js'
 import { borderOf } from './borders.js'
 import { setsOfPieces } from './characters.js'
@@ -32,6 +24,7 @@ import { sortOut } from './sorting.js'
 import { stitched } from './stitch.js'
 import { withoutOutlines } from './strokes.js'
 import { readTexts } from './texts.js'
+import { nothingInstalled } from './undrawn.js'
 
 export interface RecogniseOptions {
   use: Use
@@ -231,16 +224,3 @@ function refuseNothingTactile(
 /** What everything has to stand within. */
 const edgeOf = (panel: Piece | undefined, { viewport }: Drawing): Parameters<typeof overTheEdge>[2] =>
   panel ? { box: panel.box, of: 'panel' } : { box: { x: 0, y: 0, ...viewport }, of: 'page' }
-
-function nothingInstalled(): Installation {
-  const unknown = missing('a drawing does not say how the sign is installed')
-  return {
-    panelBottomHeight: unknown,
-    side: unknown,
-    approach: unknown,
-    viewingDistance: unknown,
-    leafWidth: unknown,
-    swing: unknown,
-    latchToTextCentre: unknown,
-  }
-}

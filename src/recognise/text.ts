@@ -6,6 +6,7 @@ import { isKnown, missing, type Fact, type Lettering, type LetteringLine, type L
 import { alongLine, angleOf, downLine, sameDirection, type Frame } from './frame.js'
 import type { LaidCharacter, LaidRun } from './layout.js'
 import { notTheOutlines, sizesOf, styleOf, unreadable } from './textsizes.js'
+import { UNDRAWN_OF_LETTERING } from './undrawn.js'
 
 /**
  * Live text as lettering. Sizes come from the outlines of the typeface, distances from the outlines as they are set; what
@@ -72,12 +73,10 @@ export function letteringOfText({ part, runs }: TextGroup, element: string): Let
     family: runs[0].face.family,
     style: styleOf(runs[0]),
     ...sizesOf(runs[0]),
-    relief: missing('a drawing does not say how high characters are raised'),
+    ...UNDRAWN_OF_LETTERING,
     section: missing('a drawing does not say the section of raised characters'),
     characterSpacing: trouble ?? spacingBetween(runs[0], lines, letteringLines),
-    characterSpacingAtBase: missing('a drawing does not say the section of raised characters'),
     baselineSpacing: lines.length > 1 ? baselineSpacingOf(lines) : undefined,
-    finish: missing('a drawing does not say the finish'),
     colour: unreadable('not looked at'),
     background: unreadable('not looked at'),
   }

@@ -1,5 +1,5 @@
 import type { MeasureUnit } from '../measure/measurement.js'
-import { NUMBER_UNITS, type NumberUnit } from '../sign/quantities.js'
+import { isNumberUnit } from '../sign/quantities.js'
 import type { Notation } from './numbers.js'
 
 /** The trade's words for quantities: `name` follows "the" in a sentence; `plural` names take "are". */
@@ -28,6 +28,28 @@ const CHARACTER_WORDS = {
   case: { name: 'case of the letters' },
 } as const satisfies Record<string, QuantityWords>
 
+const PAIRS = {
+  characters: 'contrast of the characters with their background',
+  pictogram: 'contrast of the pictogram with its field',
+  wall: 'contrast of the sign with the wall',
+}
+const FORMULAS = {
+  Michelson: 'by the formula of Michelson',
+  BowmanSapolinski: 'by the formula of Bowman and Sapolinski',
+  Background: 'as a share of the background',
+  Lighter: 'as a share of the lighter',
+  Difference: 'as a difference of reflectances',
+}
+
+/** The contrast of each pair by each formula. */
+function contrastWords(): Record<string, QuantityWords> {
+  const words: Record<string, QuantityWords> = {}
+  for (const [pair, name] of Object.entries(PAIRS))
+    for (const [formula, by] of Object.entries(FORMULAS))
+      words[`contrast.${pair}By${formula}`] = { name: `${name}, ${by}` }
+  return words
+}
+
 const WORDS: Record<string, QuantityWords> = {
   'braille.dotBaseDiameter': { name: 'dot base diameter' },
   'braille.dotHeight': { name: 'dot height' },
@@ -39,18 +61,63 @@ const WORDS: Record<string, QuantityWords> = {
   'braille.position': { name: 'position of the braille' },
   'braille.characterClearance': { name: 'clear distance from the braille to the raised characters' },
   'braille.borderClearance': { name: 'clear distance from the braille to the raised border' },
+  'braille.variation': { name: 'variation of the braille’s sizes' },
+  'braille.wordGap': { name: 'number of blank cells between words' },
+  'braille.uncontracted': { name: 'grade of the braille' },
+  'braille.capitalsKept': { name: 'capital signs of the braille', plural: true },
+  'braille.nationalCode': { name: 'code of the braille' },
+  'braille.textGap': { name: 'distance of the braille below the baseline of the text' },
+  'braille.alignment': { name: 'alignment of the braille under the text' },
+  'braille.leftOffset': { name: 'distance of the braille from the left edge of the panel' },
+  'braille.bottomOffset': { name: 'distance of the braille from the lower edge of the panel' },
+  'raised.alignment': { name: 'alignment of the raised text' },
+  'raised.strokeWidth': { name: 'width of the stroke' },
+  'raised.strokeAtBase': { name: 'stroke thickness at the base', notation: 'percent', of: OF_HEIGHT },
+  'raised.wordSpacing': { name: 'gap between words' },
+  'raised.horizontal': { name: 'direction of the raised text and the braille' },
+  'sign.roundedEdges': { name: 'edge of the panel' },
+  'sign.gloss': { name: 'gloss of the surface' },
+  'sign.illuminance': { name: 'illuminance of the sign' },
+  'sign.width': { name: 'width of the panel' },
+  'sign.height': { name: 'height of the panel' },
+  'border.width': { name: 'width of the border' },
   'raised.relief': { name: 'relief of the raised characters' },
   'contrast.characters': { name: 'contrast of the characters with their background', notation: 'to-one' },
   'contrast.pictogram': { name: 'contrast of the pictogram with its field', notation: 'to-one' },
   'contrast.symbol': { name: 'contrast of the symbol with its background', notation: 'to-one' },
   'contrast.reflectance': { name: 'difference in light reflectance', of: 'of that of the lighter area' },
+  'contrast.lighterReflectance': { name: 'reflectance of the lighter of characters and background' },
+  ...contrastWords(),
   'installation.lowestBaseline': { name: 'height of the lowest tactile baseline above the floor' },
   'installation.highestBaseline': { name: 'height of the highest tactile baseline above the floor' },
+  'installation.raisedLowestBaseline': { name: 'height of the lowest raised baseline above the floor' },
+  'installation.brailleBaselineLowest': { name: 'height of the lowest braille baseline above the floor' },
+  'installation.brailleBaselineHighest': { name: 'height of the highest braille baseline above the floor' },
+  'installation.lowestTactile': { name: 'height of the lowest raised or braille edge above the floor' },
+  'installation.highestTactile': { name: 'height of the highest raised or braille edge above the floor' },
+  'installation.tactileLine': { name: 'height of the line of raised characters above the floor' },
+  'installation.centreHeight': { name: 'height of the middle of the sign above the floor' },
+  'installation.topHeight': { name: 'height of the top line of the sign above the floor' },
+  'installation.brailleHighest': { name: 'height of the highest braille dots above the floor' },
+  'installation.architraveDistance': { name: 'distance of the sign from the architrave of the door' },
+  'installation.jambDistance': { name: 'distance of the sign from the jamb of the door' },
+  'installation.clearWall': { name: 'clear wall round the sign' },
+  'installation.aboveHandle': { name: 'height of the braille above the handle of the door' },
+  'installation.reach': { name: 'nearest distance that a reader can come to' },
   'installation.side': { name: 'place of the sign at the door' },
   'installation.floorSpace': { name: 'side of the clear floor space' },
   'installation.headroom': { name: 'height of the lower edge of the sign above the floor' },
   'visual.heightAboveFloor': { name: 'height of the characters above the floor' },
   'pictogram.fieldHeight': { name: 'height of the pictogram field' },
+  'pictogram.fieldWidth': { name: 'width of the pictogram field' },
+  'pictogram.figureHeight': { name: 'height of the pictogram’s figure' },
+  'pictogram.count': { name: 'number of pictograms' },
+  'symbol.triangleEdge': { name: 'edge of the triangle' },
+  'symbol.circleDiameter': { name: 'diameter of the circle' },
+  'symbol.thickness': { name: 'thickness of the symbol' },
+  'symbol.centreHeight': { name: 'height of the symbol’s centre above the floor' },
+  'symbol.doorCentreOffset': { name: 'distance of the symbol from the centreline of the door' },
+  'symbol.triangleInCircle': { name: 'size of the triangle in its circle' },
   'pictogram.fieldClear': { name: 'place of the pictogram field' },
   'pictogram.descriptor': { name: 'place of the text below the pictogram field' },
   'pictogram.finish': { name: 'finish of the pictogram and its field' },
@@ -82,8 +149,6 @@ function findWords(quantity: string): QuantityWords {
 /** How numbers of a quantity are written, given the unit it is measured in. */
 export const notationFor = (quantity: string, unit: MeasureUnit): Notation =>
   unit === 'mm' ? 'length' : isNumberUnit(unit) ? unit : (wordsFor(quantity).notation ?? 'percent')
-
-const isNumberUnit = (unit: MeasureUnit): unit is NumberUnit => (NUMBER_UNITS as readonly string[]).includes(unit)
 
 const KINDS: Record<string, string> = {
   latch: 'on the latch side of the door',

@@ -57,6 +57,7 @@ function notDrawn(block: BrailleBlock, merge: Merge): BrailleBlock[] {
       dotSpacing: open,
       cellSpacing: open,
       ...(block.lineSpacing && { lineSpacing: open }),
+      alignment: open,
       undrawn: open,
     },
   ]
@@ -115,6 +116,7 @@ function combineOne(from: BrailleBlock, to: BrailleBlock, index: number, corner:
     dotSpacing: merge.length(at, 'dotSpacing', from.dotSpacing, to.dotSpacing),
     cellSpacing: merge.length(at, 'cellSpacing', from.cellSpacing, to.cellSpacing),
     ...(lineSpacing && { lineSpacing }),
+    alignment: merge.kind(at, 'alignment', from.alignment, to.alignment),
     rotation: from.rotation,
     mirrored: from.mirrored,
   }

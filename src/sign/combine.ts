@@ -30,6 +30,7 @@ function combineBoth(drawn: Sign, described: Sign): Sign {
       height: merge.length('panel', 'height', drawn.panel.height, described.panel.height),
       finish: merge.kind('panel', 'finish', drawn.panel.finish, described.panel.finish),
       colour: merge.colour('panel', 'colour', drawn.panel.colour, described.panel.colour),
+      edge: merge.kind('panel', 'edge', drawn.panel.edge, described.panel.edge),
     },
     lettering: combineLettering(drawn.lettering, described, corner, merge),
     braille: combineBraille(drawn.braille, described.braille, corner, merge),
@@ -65,6 +66,9 @@ function combinePictograms(drawn: Pictogram[], described: Pictogram[], corner: C
       colour: merge.colour(at, 'colour', from.colour, to.colour),
       fieldColour: merge.colour(at, 'fieldColour', from.fieldColour, to.fieldColour),
       finish: merge.kind(at, 'finish', from.finish, to.finish),
+      figureHeight: to.figureHeight,
+      ...(from.figure && { figure: from.figure }),
+      symbol: to.symbol,
     }
   })
   const added = described.slice(drawn.length).map((item) => ({
@@ -87,6 +91,7 @@ function combineBorders(drawn: Border[], described: Border[], corner: Corner, me
       box,
       width: merge.length(at, 'width', from.width, to.width),
       raised: merge.kind(at, 'raised', from.raised, to.raised),
+      colour: merge.colour(at, 'colour', from.colour, to.colour),
       outlines: from.outlines,
     }
   })

@@ -61,6 +61,7 @@ export function describeBraille(
     dotSpacing: grid.dot,
     cellSpacing: grid.cell,
     ...(texts.length > 1 && { lineSpacing: grid.line }),
+    alignment: facts.kind(item.alignment),
     rotation: 0,
     mirrored: false,
   }

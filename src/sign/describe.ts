@@ -2,18 +2,17 @@ import type { Translator } from '../braille/translator.js'
 import type { Box } from '../geometry/box.js'
 import { assumedPart } from './assumed-parts.js'
 import { describeBraille } from './describe-braille.js'
-import type { LetteringDescription, MeasuredDescription, SignDescription } from './description.js'
+import { describeBorder, describePictogram } from './describe-features.js'
+import { describeInstallation } from './describe-installation.js'
+import { describeMeasured } from './describe-measured.js'
+import type { LetteringDescription, SignDescription } from './description.js'
 import { Facts, needed } from './facts.js'
-import { toMillimetres, type Unit } from './length.js'
-import { MEASURABLE } from './quantities.js'
 import {
   declared,
   isKnown,
   type Assumption,
-  type Installation,
   type Lettering,
   type LetteringLine,
-  type MeasuredQuantity,
   type Panel,
   type Sign,
 } from './sign.js'
@@ -29,7 +28,6 @@ const ROOT = '/sign'
 export function describe(description: SignDescription, translator: Translator): Sign {
   const facts = new Facts(description.units ?? 'mm')
   const panel = describePanel(description.panel, facts)
-  const orPanels = (finish: Panel['finish']): Panel['finish'] => (isKnown(finish) ? finish : panel.finish)
   return {
     ...(description.mark !== undefined && { mark: description.mark }),
     use: description.use,
@@ -38,28 +36,8 @@ export function describe(description: SignDescription, translator: Translator): 
       describeLettering(item, i, facts, panel, description.use),
     ),
     braille: (description.braille ?? []).map((item, i) => describeBraille(item, i, facts, translator)),
-    pictograms: (description.pictograms ?? []).map((item, i) => {
-      const field = item.field && facts.box(item.field)
-      return {
-        place: place(`pictogram/${i}`, `${ROOT}/pictograms/${i}`, field),
-        ...(item.meaning !== undefined && { meaning: item.meaning }),
-        ...(item.shape !== undefined && { shape: item.shape }),
-        field: facts.kind(field),
-        colour: facts.colour(item.colour),
-        fieldColour: facts.colour(item.fieldColour),
-        finish: orPanels(facts.kind(item.finish)),
-      }
-    }),
-    borders: (description.borders ?? []).map((item, i) => {
-      const box = facts.box(item.box)
-      return {
-        place: place(`border/${i}`, `${ROOT}/borders/${i}`, box),
-        box,
-        width: facts.length(item.width),
-        raised: facts.kind(item.raised),
-        outlines: [],
-      }
-    }),
+    pictograms: (description.pictograms ?? []).map((item, i) => describePictogram(item, i, facts, panel)),
+    borders: (description.borders ?? []).map((item, i) => describeBorder(item, i, facts)),
     ...(description.properNames && { properNames: description.properNames }),
     installation: describeInstallation(description.installation, facts),
     measured: (description.measured ?? []).map((item, i) => describeMeasured(item, i, facts.units)),
@@ -81,6 +59,7 @@ function describePanel(panel: SignDescription['panel'], facts: Facts): Panel {
     height,
     finish: facts.kind(panel?.finish),
     colour: facts.colour(panel?.colour),
+    edge: facts.kind(panel?.edge),
   }
 }
 
@@ -117,38 +96,17 @@ function describeLettering(
     characterProportion: facts.kind(item.characterProportion),
     characterHeight: facts.length(item.characterHeight),
     strokeThickness: facts.length(item.strokeThickness),
+    strokeThicknessAtBase: facts.length(item.strokeThicknessAtBase),
     relief: facts.length(item.relief),
     section: facts.kind(item.section),
     characterSpacing: facts.length(item.characterSpacing),
     characterSpacingAtBase: facts.length(item.characterSpacingAtBase),
+    wordSpacing: facts.length(item.wordSpacing),
+    alignment: facts.kind(item.alignment),
     ...(lines.length > 1 && { baselineSpacing: spacing }),
     finish: isKnown(finish) ? finish : panel.finish,
     colour: facts.colour(item.colour),
     background: panel.colour,
-  }
-}
-
-function describeInstallation(installation: SignDescription['installation'], facts: Facts): Installation {
-  return {
-    panelBottomHeight: facts.length(installation?.panelBottomHeight),
-    side: facts.kind(installation?.side),
-    approach: facts.kind(installation?.approach),
-    viewingDistance: facts.length(installation?.viewingDistance),
-    leafWidth: facts.length(installation?.door?.leafWidth),
-    swing: facts.kind(installation?.door?.swing),
-    latchToTextCentre: facts.length(installation?.door?.latchToTextCentre),
-  }
-}
-
-function describeMeasured(item: MeasuredDescription, index: number, units: Unit): MeasuredQuantity {
-  const unit = MEASURABLE[item.quantity] === 'ratio' ? 'ratio' : (item.unit ?? units)
-  const toModel = (value: number): number => (unit === 'ratio' ? value : toMillimetres(value, unit))
-  return {
-    quantity: item.quantity,
-    values: item.values.map(toModel),
-    ...(item.expandedUncertainty !== undefined && { expandedUncertainty: toModel(item.expandedUncertainty) }),
-    ...(item.instrument !== undefined && { instrument: item.instrument }),
-    place: place(`measured/${index}`, `${ROOT}/measured/${index}`),
   }
 }
 

@@ -1,42 +1,34 @@
 import { z } from 'zod'
 import { ColourDescription } from './colour.js'
 import { POTTERY_ROOM } from './examples.js'
+import { InstallationDescription } from './installation-description.js'
 import { Coordinate, Distance, Length, UNITS } from './length.js'
-import { MEASURABLE, MEASURABLE_QUANTITIES } from './quantities.js'
+import { MeasuredDescription } from './measured-description.js'
+import { LONGEST_NAME, MOST_ITEMS, text } from './text.js'
 import {
-  APPROACHES,
+  ALIGNMENTS,
   BRAILLE_CODES,
   CARRIERS,
   DOT_SHAPES,
+  EDGES,
   FINISHES,
   PARTS,
   SECTIONS,
-  SIDES,
   STYLES,
   SYMBOL_SHAPES,
-  SWINGS,
   USES,
-} from './sign.js'
+} from './vocabulary.js'
 
 /** The sign description: the JSON form of a sign. Strict everywhere, so that a misspelt key is named, never ignored. */
 
+export { MOST_DOORS } from './installation-description.js'
+export { MOST_VALUES } from './measured-description.js'
+export { LONGEST_NAME, MOST_ITEMS } from './text.js'
+
 export const LONGEST_TEXT = 500
-export const LONGEST_NAME = 100
-export const MOST_ITEMS = 100
 export const MOST_LINES = 40
 export const MOST_NAMES = 500
-export const MOST_VALUES = 1000
 export const HIGHEST_RATIO = 100
-
-/** Control characters (line breaks among them) and halves of surrogate pairs. */
-const UNPRINTABLE = /[\p{Cc}\p{Cs}]/u
-
-const text = (longest: number) =>
-  z
-    .string()
-    .max(longest)
-    .refine((value) => value.trim() !== '', 'is empty')
-    .refine((value) => !UNPRINTABLE.test(value), 'holds a control character; give lines of text as `lines`')
 
 const Text = text(LONGEST_TEXT)
 const Lines = z.array(Text).min(1).max(MOST_LINES)
@@ -58,6 +50,7 @@ const PanelDescription = z
     height: Length.optional(),
     finish: z.enum(FINISHES).optional(),
     colour: ColourDescription.optional(),
+    edge: z.enum(EDGES).optional().describe('The edge all round the panel, as a finger meets it.'),
   })
   .meta({ id: 'PanelDescription', description: 'The plate that the sign is made of.' })
 
@@ -75,11 +68,17 @@ const LetteringDescription = z
     characterProportion: z.number().positive().max(HIGHEST_RATIO).optional().describe('Width of O over height of I.'),
     characterHeight: Length.optional().describe('Height of the capital I.'),
     strokeThickness: Length.optional(),
+    strokeThicknessAtBase: Length.optional().describe('Width of the stroke where it meets the background.'),
     relief: Length.optional().describe('Height of raised characters above the background.'),
     section: z.enum(SECTIONS).optional().describe('Cross section of a raised stroke.'),
     characterSpacing: Length.optional().describe('Least distance between the tops of neighbouring characters.'),
     characterSpacingAtBase: Length.optional().describe('The same at the base, where the section is not straight.'),
+    wordSpacing: Length.optional().describe('Least gap between neighbouring words of one line.'),
     baselineSpacing: Length.optional().describe('Distance of successive baselines.'),
+    alignment: z
+      .enum(ALIGNMENTS)
+      .optional()
+      .describe('How the lines stand: among each other, or one line on the panel.'),
     finish: z.enum(FINISHES).optional().describe('Absent: the panel’s.'),
     colour: ColourDescription.optional(),
     baseline: PointDescription.optional().describe('Left end of the first line’s baseline.'),
@@ -99,6 +98,7 @@ const BrailleDescription = z
     cellSpacing: Length.optional().describe('Between the same dots of neighbouring cells.'),
     lineSpacing: Length.optional().describe('Between the same dots of neighbouring lines.'),
     origin: PointDescription.optional().describe('Centre of dot 1 of the first cell.'),
+    alignment: z.enum(ALIGNMENTS).optional().describe('How the braille stands under the text that it repeats.'),
     carrier: z.enum(CARRIERS).optional().describe('What the braille is made on, where a code tells its sizes by that.'),
   })
   .meta({ id: 'BrailleDescription', description: 'A block of braille.' })
@@ -115,6 +115,12 @@ const PictogramDescription = z
     colour: ColourDescription.optional(),
     fieldColour: ColourDescription.optional(),
     finish: z.enum(FINISHES).optional().describe('Absent: the panel’s.'),
+    figureHeight: Length.optional().describe('Height of the figure in the field.'),
+    triangleEdge: Length.optional().describe('Edge of the triangle of a symbol that is told by its outline.'),
+    circleDiameter: Length.optional().describe('Diameter of its circle.'),
+    thickness: Length.optional().describe('How thick such a symbol is.'),
+    centreHeight: Length.optional().describe('Finish floor to the centre of such a symbol.'),
+    doorCentreOffset: Distance.optional().describe('From its centre to the upright centreline of the door.'),
   })
   .meta({ id: 'PictogramDescription', description: 'A picture that stands for a word.' })
 export type PictogramDescription = z.infer<typeof PictogramDescription>
@@ -124,49 +130,10 @@ const BorderDescription = z
     box: BoxDescription.describe('Outer edge.'),
     width: Length.optional().describe('Thickness of the frame.'),
     raised: z.boolean().optional(),
+    colour: ColourDescription.optional(),
   })
   .meta({ id: 'BorderDescription', description: 'A frame on the panel.' })
 export type BorderDescription = z.infer<typeof BorderDescription>
-
-const InstallationDescription = z
-  .strictObject({
-    panelBottomHeight: Distance.optional().describe('Finish floor to the panel’s lower edge.'),
-    side: z.enum(SIDES).optional(),
-    approach: z.enum(APPROACHES).optional(),
-    viewingDistance: Length.optional(),
-    door: z
-      .strictObject({
-        leafWidth: Length.optional(),
-        swing: z.enum(SWINGS).optional(),
-        latchToTextCentre: Distance.optional().describe(
-          'Along the wall, from the latch edge of the closed leaf to the middle of all tactile characters and braille.',
-        ),
-      })
-      .optional(),
-  })
-  .meta({ id: 'InstallationDescription', description: 'Where and how the sign hangs.' })
-
-const MeasuredDescription = z
-  .strictObject({
-    quantity: z.enum(MEASURABLE_QUANTITIES, { error: 'is no quantity that can be measured here' }),
-    values: z.array(z.number().nonnegative()).min(1).max(MOST_VALUES),
-    unit: z
-      .enum([...UNITS, 'ratio'])
-      .optional()
-      .describe('Absent: the `units` of the description, or `ratio` for a ratio.'),
-    expandedUncertainty: z
-      .number()
-      .nonnegative()
-      .optional()
-      .describe('With coverage factor 2, in the unit of the values.'),
-    instrument: text(LONGEST_NAME).optional(),
-  })
-  .refine(({ quantity, unit }) => unit === undefined || (unit === 'ratio') === (MEASURABLE[quantity] === 'ratio'), {
-    path: ['unit'],
-    error: 'does not suit the quantity: lengths are in mm or in, shares and proportions are a ratio',
-  })
-  .meta({ id: 'MeasuredDescription', description: 'Values read with an instrument; they win over declared ones.' })
-export type MeasuredDescription = z.infer<typeof MeasuredDescription>
 
 export const SignDescription = z
   .strictObject({

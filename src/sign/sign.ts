@@ -1,6 +1,23 @@
 import type { Box } from '../geometry/box.js'
 import type { Polyline } from '../geometry/outline.js'
 import type { Point } from '../geometry/point.js'
+import type { Installation } from './installation.js'
+import type {
+  Alignment,
+  BrailleCode,
+  Carrier,
+  DotShape,
+  Edge,
+  Finish,
+  LetteringPart,
+  Section,
+  SymbolShape,
+  TypefaceStyle,
+  Use,
+} from './vocabulary.js'
+
+export * from './vocabulary.js'
+export type { Installation, NeighbouringDoor } from './installation.js'
 
 /**
  * The one model that a drawing and a sign description both become. Everything after it knows only this. Lengths are
@@ -24,62 +41,6 @@ export interface Sign {
   assumptions: Assumption[]
   ignored: Ignored[]
 }
-
-export const USES = [
-  'permanent-room',
-  'exit-door',
-  'elevator-landing',
-  'elevator-car-control',
-  'directional',
-  'informational',
-  'parking',
-  'transit-station',
-  'symbol-of-accessibility',
-  'temporary',
-  'occupant-name',
-  'directory',
-  'gift',
-] as const
-export type Use = (typeof USES)[number]
-
-/** Signs that no clause asks to be read by touch (2010 ADA Standards 216.3 and 216.5 to 216.12). */
-const FOR_SIGHT_ONLY: readonly Use[] = ['directional', 'informational', 'parking', 'symbol-of-accessibility']
-export const asksForTouch = (use: Use): boolean => !FOR_SIGHT_ONLY.includes(use)
-
-export const PARTS = ['raised', 'visual', 'both'] as const
-/** `raised`: read by touch; `visual`: read by sight; `both`: one set of characters for both. */
-export type LetteringPart = (typeof PARTS)[number]
-
-export const SECTIONS = ['straight', 'bevelled', 'rounded', 'other'] as const
-export const DOT_SHAPES = ['domed', 'rounded', 'flat', 'pointed'] as const
-export const FINISHES = ['non-glare', 'matte', 'eggshell', 'satin', 'glossy'] as const
-export const STYLES = ['sans-serif', 'serif', 'italic', 'oblique', 'script', 'decorative', 'unusual'] as const
-export const SIDES = [
-  'latch',
-  'hinge',
-  'inactive-leaf',
-  'right-of-double-doors',
-  'nearest-adjacent-wall',
-  'on-door-push-side',
-] as const
-export const SWINGS = ['toward-reader', 'away', 'sliding', 'none'] as const
-export const APPROACHES = ['interior', 'exterior'] as const
-/** What braille is made on, where a code tells its sizes by that. */
-export const CARRIERS = ['paper', 'sticker', 'pvc', 'stainless-steel', 'other'] as const
-/** The outline of a symbol that is told by touch: at toilet doors in California. */
-export const SYMBOL_SHAPES = ['triangle', 'circle', 'triangle-in-circle', 'other'] as const
-export const BRAILLE_CODES = ['ueb-contracted', 'ueb-uncontracted'] as const
-
-export type Section = (typeof SECTIONS)[number]
-export type Carrier = (typeof CARRIERS)[number]
-export type SymbolShape = (typeof SYMBOL_SHAPES)[number]
-export type DotShape = (typeof DOT_SHAPES)[number]
-export type Finish = (typeof FINISHES)[number]
-export type TypefaceStyle = (typeof STYLES)[number]
-export type Side = (typeof SIDES)[number]
-export type Swing = (typeof SWINGS)[number]
-export type Approach = (typeof APPROACHES)[number]
-export type BrailleCode = (typeof BRAILLE_CODES)[number]
 
 /** Where a value comes from: said by the client, taken from the drawing's geometry, or read off a gauge. */
 export type Basis = 'declared' | 'drawn' | 'measured'
@@ -145,6 +106,7 @@ export interface Panel {
   height: Fact<number>
   finish: Fact<Finish>
   colour: Fact<Colour>
+  edge: Fact<Edge>
 }
 
 export interface Lettering {
@@ -160,11 +122,16 @@ export interface Lettering {
   characterProportion: Fact<number>
   characterHeight: Fact<number>
   strokeThickness: Fact<number>
+  strokeThicknessAtBase: Fact<number>
   relief: Fact<number>
   section: Fact<Section>
   /** Least distance between the outlines of neighbouring characters; `min` and `max` over the pairs. */
   characterSpacing: Fact<number>
   characterSpacingAtBase: Fact<number>
+  /** Least gap between neighbouring words of one line, as described; a drawing shows it in its outlines. */
+  wordSpacing: Fact<number>
+  /** How the lines stand among each other, as described; a drawing shows it in its outlines. */
+  alignment: Fact<Alignment>
   /** Distance of successive baselines; undefined when there is one line. */
   baselineSpacing?: Fact<number>
   finish: Fact<Finish>
@@ -198,6 +165,8 @@ export interface BrailleBlock {
   cellSpacing: Fact<number>
   /** Undefined when there is one line. */
   lineSpacing?: Fact<number>
+  /** How it stands under its text, as described. */
+  alignment: Fact<Alignment>
   /**
    * Degrees, clockwise as seen, from the drawing's x axis to the reading direction, after the mirror is taken away (left and
    * right exchanged): a plain mirror image has rotation 0.
@@ -234,6 +203,23 @@ export interface Pictogram {
   colour: Fact<Colour>
   fieldColour: Fact<Colour>
   finish: Fact<Finish>
+  /** Height of the figure in the field, as described. */
+  figureHeight: Fact<number>
+  /** Box of the figure as drawn. */
+  figure?: Box
+  symbol: SymbolSizes
+}
+
+/** Sizes of a symbol that is told by its outline. */
+export interface SymbolSizes {
+  /** Edge of the equilateral triangle. */
+  triangleEdge: Fact<number>
+  circleDiameter: Fact<number>
+  thickness: Fact<number>
+  /** Height of its centre above the finish floor. */
+  centreHeight: Fact<number>
+  /** From its centre to the upright centreline of the door. */
+  doorCentreOffset: Fact<number>
 }
 
 export interface Border {
@@ -242,23 +228,14 @@ export interface Border {
   box: Box
   width: Fact<number>
   raised: Fact<boolean>
+  colour: Fact<Colour>
   /** Contours as closed polylines when drawn; else empty and the border is the frame of `box`, `width` thick. */
   outlines: Polyline[]
 }
 
-export interface Installation {
-  panelBottomHeight: Fact<number>
-  side: Fact<Side>
-  approach: Fact<Approach>
-  viewingDistance: Fact<number>
-  leafWidth: Fact<number>
-  swing: Fact<Swing>
-  latchToTextCentre: Fact<number>
-}
-
 export interface MeasuredQuantity {
   quantity: string
-  /** In millimetres, or as a ratio. */
+  /** In millimetres, as a ratio, or in the unit of the quantity's own. */
   values: number[]
   /** k = 2, same unit as the values. */
   expandedUncertainty?: number

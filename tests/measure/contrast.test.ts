@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import { contrastRatio, reflectanceContrast } from '../../src/measure/contrast.js'
+import { reflectanceContrast } from '../../src/measure/contrast/lighter.js'
+import { contrastRatio } from '../../src/measure/contrast/ratio.js'
 import { PUMP_ROOM, signOf } from './signs.js'
 import { measured, valuesOf } from './values.js'
 

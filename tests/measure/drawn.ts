@@ -3,7 +3,7 @@ import { apply } from '../../src/geometry/matrix.js'
 import { boxOfPoints } from '../../src/geometry/box.js'
 import { dotPositions } from '../../src/braille/cells.js'
 import type { Point } from '../../src/geometry/point.js'
-import { declared, isKnown, type Border, type Known, type Lettering, type Sign } from '../../src/sign/sign.js'
+import { declared, isKnown, missing, type Border, type Known, type Lettering, type Sign } from '../../src/sign/sign.js'
 import { PUMP_ROOM, signOf } from './signs.js'
 
 /** Signs as a drawing gives them, made by hand: characters are bars. All sizes are invented. */
@@ -48,6 +48,7 @@ export const drawnBorder = (x: number, y: number, width: number, height: number,
   box: { x, y, width, height },
   width: drawn(thick),
   raised: drawn(true),
+  colour: missing(),
   outlines: [rectangle(x, y, width, height), rectangle(x + thick, y + thick, width - 2 * thick, height - 2 * thick)],
 })
 

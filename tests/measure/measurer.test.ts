@@ -62,7 +62,9 @@ describe('the measurer', () => {
 
   test('knows every quantity that a client may measure, and no name of the object prototype', () => {
     for (const [name, kind] of Object.entries(MEASURABLE))
-      expect(`${name} ${QUANTITIES[name]?.unit}`).toBe(`${name} ${kind === 'length' ? 'mm' : 'ratio'}`)
+      expect(`${name} ${QUANTITIES[name]?.unit}`).toBe(`${name} ${kind === 'length' ? 'mm' : kind}`)
+    const numbers = Object.entries(QUANTITIES).filter(([, { unit }]) => unit !== 'kind' && unit !== 'truth')
+    expect(Object.keys(MEASURABLE).sort()).toEqual(numbers.map(([name]) => name).sort())
     for (const name of ['braille.nothing', 'constructor'])
       expect(() => measurer(signOf(PUMP_ROOM), translator)(name, {})).toThrow(RangeError)
   })
