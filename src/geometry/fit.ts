@@ -45,21 +45,17 @@ export function robustFit(design: number[][], observations: number[][], noiseFlo
   const p = design[0]?.length ?? 0
   const components = observations[0]?.length ?? 0
   if (n < p || p === 0) return undefined
-  const X = new Matrix(design)
-  const Y = new Matrix(observations)
+  const occupied = design.map(occupiedColumns)
   const tuning = components === 1 ? TUNING_ONE : TUNING_TWO
   const median = components === 1 ? MEDIAN_ONE : MEDIAN_TWO
   let weights = new Array<number>(n).fill(1)
   let before: number[] | undefined
   for (let iteration = 0; ; iteration++) {
-    const weighted = X.clone()
-    for (let i = 0; i < n; i++) weighted.mulRow(i, weights[i])
-    const normal = weighted.transpose().mmul(X)
-    const covariance = invert(normal)
+    const { normal, moments } = equations(design, occupied, observations, weights)
+    const covariance = invert(new Matrix(normal))
     if (!covariance) return undefined
-    const parameters = covariance.mmul(weighted.transpose().mmul(Y))
-    const error = Matrix.sub(Y, X.mmul(parameters))
-    const residuals = error.to2DArray().map((row) => Math.hypot(...row))
+    const parameters = covariance.mmul(new Matrix(moments))
+    const residuals = lengthsOfErrors(design, occupied, observations, parameters.to2DArray())
     // A fit with few spare observations leaves residuals smaller than the errors: divide by the degrees of freedom.
     const spare = Math.sqrt(n / Math.max(n - p, 1))
     const sigma = Math.max((medianOf(residuals) / median) * spare, noiseFloor)
@@ -72,6 +68,39 @@ export function robustFit(design: number[][], observations: number[][], noiseFlo
     before = now
     weights = residuals.map((r) => Math.min(1, (tuning * sigma) / Math.max(r, Number.MIN_VALUE)))
   }
+}
+
+type Rows = readonly (readonly number[])[]
+
+function occupiedColumns(row: readonly number[]): number[] {
+  const columns: number[] = []
+  for (let column = 0; column < row.length; column++) if (row[column] !== 0) columns.push(column)
+  return columns
+}
+
+/** The normal equations XᵀWX and XᵀWY; only the occupied columns of each row count. */
+function equations(design: Rows, occupied: Rows, observations: Rows, weights: readonly number[]) {
+  const zeros = (columns: number) => design[0].map(() => new Array<number>(columns).fill(0))
+  const [normal, moments] = [zeros(design[0].length), zeros(observations[0].length)]
+  for (let i = 0; i < design.length; i++)
+    for (const a of occupied[i]) {
+      const weighted = weights[i] * design[i][a]
+      for (const b of occupied[i]) normal[a][b] += weighted * design[i][b]
+      for (let k = 0; k < observations[i].length; k++) moments[a][k] += weighted * observations[i][k]
+    }
+  return { normal, moments }
+}
+
+function lengthsOfErrors(design: Rows, occupied: Rows, observations: Rows, parameters: Rows): number[] {
+  return observations.map((observed, i) => {
+    let square = 0
+    for (let k = 0; k < observed.length; k++) {
+      let error = observed[k]
+      for (const a of occupied[i]) error -= design[i][a] * parameters[a][k]
+      square += error * error
+    }
+    return Math.sqrt(square)
+  })
 }
 
 /** Below this reciprocal condition the parameters are not told apart by the observations. */
@@ -88,8 +117,8 @@ function invert(normal: Matrix): Matrix | undefined {
 }
 
 /** The middle value (the mean of the two middle ones); NaN for none. */
-export function medianOf(values: readonly number[]): number {
-  const sorted = Float64Array.from(values).sort()
+export function medianOf(values: ArrayLike<number>): number {
+  const sorted = new Float64Array(values).sort()
   const half = sorted.length >> 1
   return sorted.length % 2 === 1 ? sorted[half] : (sorted[half - 1] + sorted[half]) / 2
 }

@@ -64,7 +64,10 @@ export function edgesOf(loops: readonly Loop[]): Edges {
         if (y > bottom) bottom = y
       }
       edges.runs[2 * run + 1] = at
-      edges.boxes.set([left, top, right, bottom], 4 * run)
+      edges.boxes[4 * run] = left
+      edges.boxes[4 * run + 1] = top
+      edges.boxes[4 * run + 2] = right
+      edges.boxes[4 * run + 3] = bottom
       run++
     }
   }
@@ -154,24 +157,50 @@ function compareRuns(way: Way, a: Edges, p: number, b: Edges, q: number): void {
   }
 }
 
+/** For each run of `a` the square of the least possible distance from the box round all of `b`. */
+function bounds(a: Edges, b: Edges): Float64Array {
+  const whole = new Float64Array([Infinity, Infinity, -Infinity, -Infinity])
+  for (let i = 0; i < b.boxes.length; i += 4) {
+    whole[0] = Math.min(whole[0], b.boxes[i])
+    whole[1] = Math.min(whole[1], b.boxes[i + 1])
+    whole[2] = Math.max(whole[2], b.boxes[i + 2])
+    whole[3] = Math.max(whole[3], b.boxes[i + 3])
+  }
+  const found = new Float64Array(a.boxes.length / 4)
+  for (let p = 0; p < found.length; p++) found[p] = betweenBoxes(a.boxes, 4 * p, whole, 0)
+  return found
+}
+
+function indexOfLeast(values: Float64Array): number {
+  let least = 0
+  for (let i = 1; i < values.length; i++) if (values[i] < values[least]) least = i
+  return least
+}
+
+/** The way between the first corners of two runs. */
+function offerCorners(way: Way, a: Edges, p: number, b: Edges, q: number): void {
+  const i = 2 * a.runs[2 * p]
+  const j = 2 * b.runs[2 * q]
+  way.offer(a.corners[i], a.corners[i + 1], b.corners[j], b.corners[j + 1])
+}
+
 /** The least distance between the edges of two sets of closed outlines, with the two points where it is. See `distanceBetween`. */
 export function gapBetween(a: Edges, b: Edges): Gap {
   const way = new Way()
-  const [countOfA, countOfB] = [a.runs.length / 2, b.runs.length / 2]
-  // The first corners of all runs give a way that is short enough to pass over most pairs of runs.
-  for (let p = 0; p < countOfA; p++) {
-    const i = 2 * a.runs[2 * p]
-    for (let q = 0; q < countOfB; q++) {
-      const j = 2 * b.runs[2 * q]
-      way.offer(a.corners[i], a.corners[i + 1], b.corners[j], b.corners[j + 1])
-    }
-  }
+  const [toB, toA] = [bounds(a, b), bounds(b, a)]
+  // Corners of the runs that lie nearest give a way that is short enough to pass over most pairs of runs.
+  const [p0, q0] = [indexOfLeast(toB), indexOfLeast(toA)]
+  for (let q = 0; q < toA.length; q++) offerCorners(way, a, p0, b, q)
+  for (let p = 0; p < toB.length; p++) offerCorners(way, a, p, b, q0)
   const near: { p: number; q: number; bound: number }[] = []
-  for (let p = 0; p < countOfA; p++)
-    for (let q = 0; q < countOfB; q++) {
+  for (let p = 0; p < toB.length; p++) {
+    if (toB[p] >= way.square) continue
+    for (let q = 0; q < toA.length; q++) {
+      if (toA[q] >= way.square) continue
       const bound = betweenBoxes(a.boxes, 4 * p, b.boxes, 4 * q)
       if (bound < way.square) near.push({ p, q, bound })
     }
+  }
   near.sort((x, y) => x.bound - y.bound)
   for (const { p, q, bound } of near) {
     if (bound >= way.square) break

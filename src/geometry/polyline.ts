@@ -24,9 +24,13 @@ export function contains(polylines: readonly Polyline[], point: Point, rule: 'no
   let winding = 0
   let crossings = 0
   for (const polyline of polylines) {
+    if (polyline.length === 0) continue
     let a = polyline[polyline.length - 1]
+    let above = a.y <= point.y
     for (const b of polyline) {
-      if (a && a.y <= point.y !== b.y <= point.y) {
+      const was = above
+      above = b.y <= point.y
+      if (was !== above) {
         const side = (b.x - a.x) * (point.y - a.y) - (point.x - a.x) * (b.y - a.y)
         const downwards = b.y > a.y
         if (side < 0 === downwards && side !== 0) {

@@ -84,15 +84,17 @@ export function straightened(dots: readonly Dot[], along: Point, across: Point):
   for (const [near, far] of ROW_LENGTHS) {
     const determinant = direction.x * across.y - direction.y * across.x
     const slopes: number[] = []
-    sample.forEach((p, i) => {
-      for (const q of sample.slice(i + 1)) {
-        const x = q.x - p.x
-        const y = q.y - p.y
-        const a = (x * across.y - y * across.x) / determinant
-        const b = (direction.x * y - direction.y * x) / determinant
-        if (Math.abs(a) > near && Math.abs(a) <= far && Math.abs(b) < ONE_ROW) slopes.push(b / a)
+    const places = sample
+      .map(({ x, y }) => ({
+        a: (x * across.y - y * across.x) / determinant,
+        b: (direction.x * y - direction.y * x) / determinant,
+      }))
+      .sort((p, q) => p.b - q.b)
+    for (let i = 0; i < places.length; i++)
+      for (let j = i + 1; j < places.length && places[j].b - places[i].b < ONE_ROW; j++) {
+        const a = places[j].a - places[i].a
+        if (Math.abs(a) > near && Math.abs(a) <= far) slopes.push((places[j].b - places[i].b) / a)
       }
-    })
     if (slopes.length === 0) continue
     const slope = medianOf(slopes)
     direction = { x: direction.x + slope * across.x, y: direction.y + slope * across.y }

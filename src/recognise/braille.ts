@@ -57,9 +57,10 @@ export function readBraille(dots: Dot[], options: BrailleOptions): BrailleFound 
   const found: BrailleFound = { blocks: [], strays: [], assumptions: [], unread: [] }
   const groups = groupsOf(dots).map((group) => ({ group, box: boxOf(group.dots) }))
   groups.sort((a, b) => a.box.y - b.box.y || a.box.x - b.box.x)
-  const neighbours = surestDirection(groups.map(({ group }) => chooseFor(group, judge, options)))
-  for (const { group, box } of groups) {
-    const choice = chooseFor(group, judge, options, neighbours)
+  const alone = groups.map(({ group }) => chooseFor(group, judge, options))
+  const neighbours = surestDirection(alone)
+  for (const [i, { group, box }] of groups.entries()) {
+    const choice = neighbours ? chooseFor(group, judge, options, neighbours) : alone[i]
     if (choice === 'stray') {
       found.strays.push(...group.dots)
     } else if ('unread' in choice) {

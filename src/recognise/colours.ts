@@ -79,12 +79,13 @@ function behind(surfaces: readonly Surface[], p: Point, order: number): Rgb[] | 
 
 function samplesOf(outlines: readonly Polyline[]): Point[] {
   const step = Math.max(1, Math.ceil(outlines.length / MOST_OUTLINES))
-  return outlines
-    .filter((_, i) => i % step === 0)
-    .flatMap((outline) => {
-      const stride = Math.max(1, Math.floor(outline.length / SAMPLES_PER_OUTLINE))
-      return outline.filter((_, i) => i % stride === 0)
-    })
+  const samples: Point[] = []
+  for (let n = 0; n < outlines.length; n += step) {
+    const outline = outlines[n]
+    const stride = Math.max(1, Math.floor(outline.length / SAMPLES_PER_OUTLINE))
+    for (let i = 0; i < outline.length; i += stride) samples.push(outline[i])
+  }
+  return samples
 }
 
 /** WCAG 2.2 contrast ratio of two relative luminances, 1 to 21. */

@@ -12,6 +12,8 @@ const COLUMNS_AHEAD = 5
 const LONGEST_DIFFERENCE = 8.3
 /** Shorter differences are those of the two columns of one cell. */
 const SHORTEST_DIFFERENCE = 1.2
+/** Dot spacings: coordinates are written with three decimals of a millimetre or more. */
+const ROUNDING = 1e-4
 
 /** The cell pitch that explains most differences between columns: one or two pitches, more or less a dot spacing. */
 export function pitchOf(lines: number[][]): number | undefined {
@@ -24,20 +26,37 @@ export function pitchOf(lines: number[][]): number | undefined {
       }
   if (differences.length === 0) return undefined
   const { from, to, step, fineStep } = PITCHES
-  const rough = bestPitch(differences, from, to, step)
-  return rough === undefined ? undefined : bestPitch(differences, rough - step, rough + step, fineStep)
+  const counted = countedOnce(differences)
+  const rough = bestPitch(counted, from, to, step)
+  return rough === undefined ? undefined : bestPitch(counted, rough - step, rough + step, fineStep)
 }
 
-function bestPitch(differences: number[], from: number, to: number, step: number): number | undefined {
+/** Values with how often they occur; ones that only rounding tells apart are one. On a clean drawing there are few. */
+function countedOnce(values: number[]): { value: number; count: number }[] {
+  const counted: { value: number; count: number }[] = []
+  for (const value of new Float64Array(values).sort()) {
+    const last = counted.at(-1)
+    if (last && value - last.value < ROUNDING) last.count++
+    else counted.push({ value, count: 1 })
+  }
+  return counted
+}
+
+function bestPitch(
+  differences: readonly { value: number; count: number }[],
+  from: number,
+  to: number,
+  step: number,
+): number | undefined {
   let best: number | undefined
   let most = 0
   for (let pitch = from; pitch <= to; pitch += step) {
     let tally = 0
-    for (const difference of differences) {
-      const cells = Math.max(1, Math.round(difference / pitch))
-      const over = difference - cells * pitch
-      const off = Math.min(Math.abs(over), Math.abs(over - 1), Math.abs(over + 1))
-      if (off < PITCH_WIDTH) tally += (1 - off / PITCH_WIDTH) / cells
+    for (const { value: difference, count } of differences) {
+      const cells = Math.max(1, Math.floor(difference / pitch + 0.5))
+      const over = Math.abs(difference - cells * pitch)
+      const off = Math.min(over, Math.abs(over - 1))
+      if (off < PITCH_WIDTH) tally += (count * (1 - off / PITCH_WIDTH)) / cells
     }
     if (tally > most) {
       most = tally

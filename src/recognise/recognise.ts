@@ -176,7 +176,8 @@ function piecesOf(
     .filter(({ named }) => named?.part !== 'ignore' && named?.part !== 'braille')
     .flatMap(({ shape, named }) => {
       const rest = { named, order: orders.get(shape) ?? 0 }
-      return withoutDots([shape], dotsByShape.get(shape) ?? []).map((remaining) => ({ shape: remaining, rest }))
+      const own = dotsByShape.get(shape)
+      return (own ? withoutDots([shape], own) : [shape]).map((remaining) => ({ shape: remaining, rest }))
     })
   const { kept, unread } = withinBudget(left)
   const pieces = stitched(kept).flatMap(({ shape, rest }) =>

@@ -124,11 +124,12 @@ function misfitOfRest(columns: readonly Heap[], pitch: number, from: number, sta
 }
 
 function placeFor(a: number, pitch: number | undefined): Stop {
-  const places = [0, 1].map((column) => {
-    const cell = pitch === undefined ? 0 : Math.round((a - column) / pitch)
-    return { at: cell * (pitch ?? 0) + column, cell, column }
-  })
-  return Math.abs(places[0].at - a) <= Math.abs(places[1].at - a) ? places[0] : places[1]
+  const left = pitch === undefined ? 0 : Math.round(a / pitch)
+  const right = pitch === undefined ? 0 : Math.round((a - 1) / pitch)
+  const [atLeft, atRight] = [left * (pitch ?? 0), right * (pitch ?? 0) + 1]
+  return Math.abs(atLeft - a) <= Math.abs(atRight - a)
+    ? { at: atLeft, cell: left, column: 0 }
+    : { at: atRight, cell: right, column: 1 }
 }
 
 function nearestIndex(sorted: number[], value: number): number {

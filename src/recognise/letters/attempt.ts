@@ -27,13 +27,16 @@ const QUARTER = 90
 
 /** @param lies ways in which the lettering may lie, the likeliest first; at least one */
 export function bestAttempt(blobs: readonly Blob[], lies: readonly Lie[]): Attempt {
+  const first = readAlong(blobs, lies[0])
+  if (first.quality >= GOOD) return first
   const sample = neighbours(blobs)
-  let best = readAlong(sample, lies[0])
+  let best = sample.length === blobs.length ? first : readAlong(sample, lies[0])
   for (const lie of lies.slice(1)) {
     if (best.quality >= GOOD) break
     const attempt = readAlong(sample, lie)
     if (attempt.quality > best.quality + (lie.rotation === best.lie.rotation ? 0 : CLEARLY_MORE)) best = attempt
   }
+  if (best.lie === lies[0]) return first
   return sample.length === blobs.length ? best : readAlong(blobs, best.lie)
 }
 

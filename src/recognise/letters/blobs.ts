@@ -66,7 +66,7 @@ function nested(outlines: readonly LetterOutline[]): Node[] {
     .sort((a, b) => b.area - a.area || a.source.path - b.source.path || a.index - b.index)
   const nodes: Node[] = []
   for (const node of found) {
-    if (nodes.some((other) => isTwin(other, node))) continue
+    if (hasTwin(nodes, node)) continue
     // The smallest one that holds it: the last, because they stand by falling area.
     node.parent = nodes.findLast((outer) => encloses(outer, node))
     node.depth = node.parent ? node.parent.depth + 1 : 0
@@ -74,6 +74,15 @@ function nested(outlines: readonly LetterOutline[]): Node[] {
     nodes.push(node)
   }
   return nodes
+}
+
+/** @param nodes by falling area */
+function hasTwin(nodes: readonly Node[], node: Node): boolean {
+  for (let i = nodes.length - 1; i >= 0; i--) {
+    if (nodes[i].area - node.area > SAME * nodes[i].area) return false
+    if (isTwin(nodes[i], node)) return true
+  }
+  return false
 }
 
 function isTwin(a: Node, b: Node): boolean {

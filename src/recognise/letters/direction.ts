@@ -20,6 +20,8 @@ const MOST_SLANT = 35
 /** Stems that lean less are upright. Degrees; drawing programs write few decimals. */
 const LEAST_SLANT = 0.3
 const MOST_PEAKS = 4
+/** The edges of a letter of usual size, written with three decimals of a millimetre, are turned by as much. Degrees. */
+const AS_GOOD_AS_STRAIGHT = 0.003
 const ROUNDING = 1e-9
 
 interface Heap {
@@ -34,7 +36,7 @@ export function liesOf(outlines: readonly LetterOutline[], hint: number | undefi
   const rotations: number[] = []
   const add = (rotation: number) => {
     const near = heaps.find((h) => Math.abs(apart(h.angle, rotation)) <= SNAP)
-    const snapped = turned(rotation + (near ? apart(near.angle, rotation) : 0))
+    const snapped = straight(turned(rotation + (near ? apart(near.angle, rotation) : 0)))
     if (!rotations.some((r) => Math.abs(((r - snapped + 540) % 360) - 180) < HEAP)) rotations.push(snapped)
   }
   if (hint !== undefined) add(hint)
@@ -44,6 +46,12 @@ export function liesOf(outlines: readonly LetterOutline[], hint: number | undefi
   return rotations.flatMap((rotation) =>
     slantsOf(heaps, rotation).map((slant) => ({ rotation, slant: mirrored ? -slant : slant, mirrored })),
   )
+}
+
+/** A direction that is as good as straight, made so. */
+function straight(degrees: number): number {
+  const quarter = 90 * Math.round(degrees / 90)
+  return Math.abs(degrees - quarter) <= AS_GOOD_AS_STRAIGHT ? quarter % 360 : degrees
 }
 
 /** Degrees from 0 to 360; what rounding makes of nearly 360 is 0. */
@@ -80,12 +88,15 @@ function heapsOf(outlines: readonly LetterOutline[]): Heap[] {
   for (const { outline } of outlines) {
     const box = boxOfPoints(outline)
     if (!box) continue
-    const least = STRAIGHT * Math.hypot(box.width, box.height)
+    const least = STRAIGHT ** 2 * (box.width ** 2 + box.height ** 2)
     let a = outline[outline.length - 1]
     for (const b of outline) {
-      const length = Math.hypot(b.x - a.x, b.y - a.y)
-      if (length >= least) {
-        const angle = ((Math.atan2(b.y - a.y, b.x - a.x) * 180) / Math.PI + 180) % 180
+      const across = b.x - a.x
+      const down = b.y - a.y
+      const square = across * across + down * down
+      if (square >= least) {
+        const length = Math.sqrt(square)
+        const angle = ((Math.atan2(down, across) * 180) / Math.PI + 180) % 180
         const bin = Math.round(angle / HEAP) % count
         lengths[bin] += length
         moments[bin] += length * apart(angle, bin * HEAP)

@@ -56,6 +56,8 @@ const LOOKS_THAT_PROPOSE = 4
 /** Of a long line so many characters propose, evenly spread. */
 const MOST_PROPOSERS = 40
 const REFINEMENTS = 2
+/** An option that costs so much more than another has a probability next to nothing. */
+const BEYOND_ALL = 60
 /** Proposals that are refined; ones alike by this share of the height count as one. */
 const MOST_PROPOSALS = 5
 const ALIKE = 0.04
@@ -131,13 +133,19 @@ function bestUnder(looks: readonly Weighed[], scale: Scale): (Costed | undefined
 }
 
 function optionsUnder(looks: readonly Weighed[], scale: Scale): Option[][] {
-  return looks.map((look) =>
-    look.likenesses
-      .map(({ label, distance, manner }): Option => {
-        return { label, distance, cost: distance ** 2 / look.variance + placeCost(look, manner, scale) }
-      })
-      .sort((a, b) => a.cost - b.cost),
-  )
+  return looks.map((look) => {
+    const options: Option[] = []
+    let least = Infinity
+    for (const { label, distance, manner } of look.likenesses) {
+      const unlike = distance ** 2 / look.variance
+      if (unlike > least + BEYOND_ALL) break
+      const cost = unlike + placeCost(look, manner, scale)
+      if (cost > least + BEYOND_ALL) continue
+      least = Math.min(least, cost)
+      options.push({ label, distance, cost })
+    }
+    return options.sort((a, b) => a.cost - b.cost)
+  })
 }
 
 function placeCost({ box }: Look, { top, bottom, width }: Manner, { height, baseline, widening }: Scale): number {

@@ -56,57 +56,49 @@ export function mapInk(ink: Ink, { a, b, c, d, e, f }: Matrix): Ink {
 
 /**
  * The spans of ink on horizontal lines, by crossings in rising order and the fill rule of SVG 1.1, 11.3.
- * @param ys heights of the lines, rising and evenly spaced
+ * @param ys heights of the lines, rising
  */
-export function spansOf({ layers }: Ink, ys: readonly number[]): Spans[] {
+export function spansOf({ layers }: Ink, ys: ArrayLike<number>): Spans[] {
   let result: Spans[] | undefined
   for (const layer of layers) {
     const own = spansOfLayer(layer, ys)
     result = result ? result.map((before, i) => combine(before, own[i], layer.effect)) : own
   }
-  return result ?? ys.map(() => [])
+  return result ?? Array.from(ys, () => [])
 }
 
-/** Where the edges cross a line: places in rising order, each with the way in which the edge crosses. */
-interface Crossings {
-  places: number[]
-  turns: number[]
-}
-
-function spansOfLayer({ contours, rule }: Layer, ys: readonly number[]): Spans[] {
-  const crossings = ys.map((): Crossings => ({ places: [], turns: [] }))
-  const first = ys[0]
-  const step = ys.length > 1 ? ys[1] - ys[0] : 1
+function spansOfLayer({ contours, rule }: Layer, ys: ArrayLike<number>): Spans[] {
+  const places = Array.from(ys, (): number[] => [])
+  const turns = Array.from(ys, (): number[] => [])
   for (const contour of contours) {
     let ax = contour[contour.length - 2]
     let ay = contour[contour.length - 1]
+    let line = firstFrom(ys, ay)
     for (let k = 0; k < contour.length; k += 2) {
       const bx = contour[k]
       const by = contour[k + 1]
-      const downwards = ay < by
-      const [lowX, lowY, highX, highY] = downwards ? [ax, ay, bx, by] : [bx, by, ax, ay]
       // An edge meets the lines from its upper end up to, and without, its lower one: each vertex counts once.
-      for (let i = Math.max(0, Math.ceil((lowY - first) / step)); i < ys.length && ys[i] < highY; i++)
-        if (ys[i] >= lowY)
-          insert(crossings[i], lowX + ((ys[i] - lowY) * (highX - lowX)) / (highY - lowY), downwards ? 1 : -1)
+      if (ay < by)
+        for (; line < ys.length && ys[line] < by; line++)
+          insert(places[line], turns[line], ax + ((ys[line] - ay) * (bx - ax)) / (by - ay), 1)
+      else
+        for (; line > 0 && ys[line - 1] >= by; line--)
+          insert(places[line - 1], turns[line - 1], bx + ((ys[line - 1] - by) * (ax - bx)) / (ay - by), -1)
       ax = bx
       ay = by
     }
   }
-  return crossings.map(({ places, turns }) => {
-    const spans: Spans = []
-    let winding = 0
-    for (let i = 0; i < places.length; i++) {
-      const before = rule === 'nonzero' ? winding !== 0 : i % 2 === 1
-      winding += turns[i]
-      const after = rule === 'nonzero' ? winding !== 0 : i % 2 === 0
-      if (before !== after) spans.push(places[i])
-    }
-    return spans
-  })
+  return places.map((own, line) => spansBetween(own, turns[line], rule))
 }
 
-function insert({ places, turns }: Crossings, place: number, turn: number): void {
+/** The first of the lines that lies at this height or below it. */
+function firstFrom(ys: ArrayLike<number>, y: number): number {
+  let line = 0
+  while (line < ys.length && ys[line] < y) line++
+  return line
+}
+
+function insert(places: number[], turns: number[], place: number, turn: number): void {
   let at = places.length
   for (; at > 0 && places[at - 1] > place; at--) {
     places[at] = places[at - 1]
@@ -114,6 +106,19 @@ function insert({ places, turns }: Crossings, place: number, turn: number): void
   }
   places[at] = place
   turns[at] = turn
+}
+
+/** @param places where edges cross a line, rising; @param turns for each the way in which the edge crosses */
+function spansBetween(places: readonly number[], turns: readonly number[], rule: Layer['rule']): Spans {
+  if (rule === 'evenodd') return [...places]
+  const spans: Spans = []
+  let winding = 0
+  for (let i = 0; i < places.length; i++) {
+    const before = winding !== 0
+    winding += turns[i]
+    if (before !== (winding !== 0)) spans.push(places[i])
+  }
+  return spans
 }
 
 function combine(a: Spans, b: Spans, effect: Layer['effect']): Spans {

@@ -10,7 +10,7 @@ export const SIDE = 48
  */
 export function rasterOf(ink: Ink, { x, y, width, height }: Box): Float64Array {
   const raster = new Float64Array(SIDE * SIDE)
-  const ys = Array.from({ length: SIDE }, (_, i) => y + ((i + 0.5) / SIDE) * height)
+  const ys = Float64Array.from({ length: SIDE }, (_, i) => y + ((i + 0.5) / SIDE) * height)
   spansOf(ink, ys).forEach((spans, row) => {
     for (let i = 0; i + 1 < spans.length; i += 2)
       fill(raster, row * SIDE, ((spans[i] - x) / width) * SIDE, ((spans[i + 1] - x) / width) * SIDE)

@@ -28,31 +28,35 @@ const CUT_BETWEEN = [0.15, 0.85] as const
 const STEM_ALONE = 1.04
 const FEWEST_CUTS = 6
 /** How near the ends of a stem its serifs are looked for, in shares of the height. */
-const ENDS = [0.012, 0.03] as const
+const HEAD = [0.012, 0.03] as const
+const FOOT = [0.97, 0.988] as const
+const [FIRST_CUT, LAST_CUT] = CUT_BETWEEN
+const HEIGHTS = [
+  ...HEAD,
+  ...Array.from({ length: CUTS }, (_, i) => FIRST_CUT + ((LAST_CUT - FIRST_CUT) * i) / (CUTS - 1)),
+  ...FOOT,
+]
 
 const hasStem = (label: string): boolean => LEFT_STEM.includes(label) || label === MIDDLE_STEM
 export const hasFoot = (label: string): boolean => hasStem(label) || SMALL_FEET.includes(label)
 
 /** The stem of a letter that has one; undefined when the cuts do not show it. */
 export function stemOf({ ink, box }: Part, label: string): Stem | undefined {
-  const at = (share: number) => box.y + share * box.height
-  const [from, to] = CUT_BETWEEN
-  const cuts = spansOf(
+  const all = spansOf(
     ink,
-    Array.from({ length: CUTS }, (_, i) => at(from + ((to - from) * i) / (CUTS - 1))),
-  ).filter((spans) => spans.length >= 2)
-  if (cuts.length < CUTS) return undefined
+    HEIGHTS.map((share) => box.y + share * box.height),
+  )
+  const cuts = all.slice(HEAD.length, HEAD.length + CUTS)
+  if (cuts.some((spans) => spans.length < 2)) return undefined
   const widths = cuts.map((spans) => spans[1] - spans[0])
-  const narrow = [...widths].sort((a, b) => a - b)[Math.floor(CUTS / 4)]
+  const narrow = new Float64Array(widths).sort()[Math.floor(CUTS / 4)]
   const alone = cuts.filter((_, i) => Math.abs(widths[i] / narrow - 1) <= STEM_ALONE - 1)
   if (alone.length < FEWEST_CUTS) return undefined
   const left = medianOf(alone.map((spans) => spans[0]))
   const width = medianOf(alone.map((spans) => spans[1] - spans[0]))
   // The foot of T stands free; its head is the arm.
-  const ends = label === MIDDLE_STEM ? ENDS.map((e) => 1 - e) : [...ENDS, ...ENDS.map((e) => 1 - e)]
-  const reaches = ends.flatMap((e) => {
-    const [spans] = spansOf(ink, [at(e)])
-    return spans.length >= 2 ? [(left - spans[0]) / width] : []
-  })
+  const [head, foot] = [all.slice(0, HEAD.length), all.slice(HEAD.length + CUTS)]
+  const ends = label === MIDDLE_STEM ? foot : [...head, ...foot]
+  const reaches = ends.flatMap((spans) => (spans.length >= 2 ? [(left - spans[0]) / width] : []))
   return { width, reach: Math.max(...reaches, 0) }
 }

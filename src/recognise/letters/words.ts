@@ -87,7 +87,7 @@ function judged(own: Gaps, alike: readonly Gaps[], { capital, ones }: Sized): Sp
 
 /** The middle of the gaps within words: those before the widest step in the upper half of their order, if one is wide enough. */
 function usualOf(gaps: readonly number[], capital: number): number {
-  const sorted = [...gaps].sort((a, b) => a - b)
+  const sorted = new Float64Array(gaps).sort()
   let cut = sorted.length
   let widest = STEP * capital
   for (let i = Math.ceil(sorted.length / 2); i < sorted.length; i++)
@@ -95,5 +95,5 @@ function usualOf(gaps: readonly number[], capital: number): number {
       widest = sorted[i] - sorted[i - 1]
       cut = i
     }
-  return medianOf(sorted.slice(0, cut))
+  return medianOf(sorted.subarray(0, cut))
 }
