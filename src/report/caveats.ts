@@ -1,5 +1,6 @@
 import type { Sign } from '../sign/sign.js'
 import { STAGES, type Finding, type Measured, type ReportStage } from './finding-schema.js'
+import { overhang } from './overhang.js'
 import type { Report } from './schema.js'
 
 /** What a reader must know before relying on a report. */
@@ -62,6 +63,7 @@ export function caveatsOf({ sign, findings, stages, decisionRule }: CaveatInput)
     ...unread(sign),
     ...(sign.assumptions.some(({ about }) => about === 'conflict') ? [CONFLICT] : []),
     ...(isMirrored(sign) ? [MIRRORED] : []),
+    ...overhang(findings),
     ruleLine(decisionRule),
   ]
 }
