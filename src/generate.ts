@@ -7,7 +7,7 @@ import { PROBLEM_TYPES } from './service/problem-table.js'
 import { buildService } from './service/service.js'
 import { DEFAULT_SETTINGS } from './service/settings.js'
 import { standardMarkdown } from './service/standard-markdown.js'
-import { indexMarkdown } from './service/standards-index.js'
+import { gapsMarkdown, indexMarkdown } from './service/standards-index.js'
 import { standardTable } from './service/standard-table.js'
 import { listStandards } from './standards/catalogue.js'
 
@@ -32,6 +32,7 @@ async function generated(): Promise<Map<string, string>> {
       standardMarkdown(standardTable(standard), standard.changes),
     ]),
     ['docs/standards/README.md', indexMarkdown(listStandards())],
+    ['docs/standards/gaps.md', gapsMarkdown(listStandards())],
   ])
 }
 

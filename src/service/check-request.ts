@@ -9,7 +9,7 @@ import { LIMITS } from './settings.js'
 
 const LONGEST_ID = 100
 const LONGEST_NAME = 200
-const MOST_STANDARDS = 20
+const MOST_STANDARDS = 40
 const MOST_PARTS = 200
 const MOST_NAMES = 500
 const LARGEST_SCALE = 10_000

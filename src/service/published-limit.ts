@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { MILLIMETRES_PER_INCH } from '../sign/length.js'
+import { resolve } from '../judge/limits.js'
 import { NUMBER_UNITS } from '../sign/quantities.js'
 import type { Limit } from '../standards/standard.js'
 
@@ -21,36 +21,14 @@ export const PublishedLimit = z
 export type PublishedLimit = z.infer<typeof PublishedLimit>
 
 /** Lengths in the unit that the standard puts first, by the multiplication that inputs go through too. */
-export function publishedLimit(limit: Limit, firstUnit: 'in' | 'mm'): PublishedLimit {
-  const { kind, printed } = limit
-  switch (limit.kind) {
-    case 'length': {
-      const inches = firstUnit === 'in' ? limit.in : undefined
-      const { min, max } = inches ?? limit.mm
-      const factor = inches ? MILLIMETRES_PER_INCH : 1
-      return { kind, ...ends(min, max, factor), unit: 'mm', printed }
-    }
-    case 'ratio':
-      return { kind, ...ends(limit.min, limit.max, 1), unit: 'ratio', printed }
-    case 'number':
-      return { kind, ...ends(limit.min, limit.max, 1), unit: limit.unit, printed }
-    case 'nominal': {
-      const inches = firstUnit === 'in' ? limit.in : undefined
-      const exact = inches === undefined ? limit.mm : inches * MILLIMETRES_PER_INCH
-      return { kind, ...ends(exact, exact, 1), unit: 'mm', printed }
-    }
-    case 'one-of':
-      return { kind, pass: limit.pass, judgement: limit.judgement, unit: 'kind', printed }
-    case 'yes':
-      return { kind, unit: 'truth', printed }
-    case 'by-viewing-distance':
-    case 'distance-share':
-    case 'distance-steps':
-      return { kind, unit: 'mm', printed }
+export function publishedLimit(limit: Limit, clause: string, firstUnit: 'in' | 'mm'): PublishedLimit {
+  const { kind, min, max, pass, unit, printed } = resolve(limit, clause, firstUnit)
+  return {
+    kind,
+    ...(min !== undefined && { min }),
+    ...(max !== undefined && { max }),
+    ...(limit.kind === 'one-of' && { pass, judgement: limit.judgement }),
+    unit,
+    printed,
   }
 }
-
-const ends = (min: number | undefined, max: number | undefined, factor: number) => ({
-  ...(min !== undefined && { min: min * factor }),
-  ...(max !== undefined && { max: max * factor }),
-})

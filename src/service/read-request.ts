@@ -3,7 +3,7 @@ import type { CheckInput } from '../check.js'
 import { Refusal } from '../refusal.js'
 import { hasContent, SignDescription } from '../sign/description.js'
 import { faultsOf } from '../sign/faults.js'
-import { findStandards } from '../standards/catalogue.js'
+import { findStandards, type LoadedStandard } from '../standards/catalogue.js'
 import {
   CheckQuery,
   CheckRequest,
@@ -72,7 +72,7 @@ async function fromForm(form: Map<string, Buffer>, json: Json): Promise<CheckInp
   const written = textOf('standards')?.trim()
   const listed = written?.startsWith('[') ? json(written) : listOf(written)
   const standards = parse(Standards.optional(), listed, '/standards')
-  knownByName(standards)
+  if (standards) knownByName(standards, 'standards')
   return question(drawing, sign, standards, parse(Options.optional(), jsonOf('options'), '/options'))
 }
 
@@ -85,7 +85,7 @@ function fromQuery(drawing: Buffer, query: Query, json: Json): CheckInput {
     else rest[key] = Array.isArray(value) && LISTS.includes(key) ? value.join(',') : value
   }
   const parsed = CheckQuery.safeParse(rest)
-  if (!parsed.success) throw invalidQuery(parsed.error)
+  if (!parsed.success) throw invalidQuery(parsed.error, CheckQuery)
   const { standards, part, properNames, ...plain } = parsed.data
   const mapping = part === undefined ? parts : { ...objectOf(json(part)), ...parts }
   const options = Options.safeParse({
@@ -93,27 +93,30 @@ function fromQuery(drawing: Buffer, query: Query, json: Json): CheckInput {
     ...(Object.keys(mapping).length > 0 && { part: mapping }),
     ...(properNames !== undefined && { properNames: listOf(properNames) ?? [] }),
   })
-  if (!options.success) throw invalidQuery(options.error)
+  if (!options.success) throw invalidQuery(options.error, CheckQuery)
   const list = Standards.optional().safeParse(listOf(standards))
-  if (!list.success) throw invalidQuery(list.error, 'standards')
-  knownByName(list.data)
+  if (!list.success) throw invalidQuery(list.error, CheckQuery, 'standards')
+  if (list.data) knownByName(list.data, 'standards')
   return question(drawing, undefined, list.data, options.data)
 }
 
-/** @throws {ServiceProblem} `unknown-standard`, naming the parameter or part: there is no body that a pointer could point into. */
-function knownByName(standards: string[] | undefined) {
+/**
+ * The standards that a parameter or a part of a form names.
+ * @throws {ServiceProblem} `unknown-standard`, naming the parameter or part: there is no body that a pointer could point into.
+ */
+export function knownByName(standards: readonly string[], parameter: string): LoadedStandard[] {
   try {
-    if (standards) findStandards(standards)
+    return findStandards(standards)
   } catch (error) {
     if (!(error instanceof Refusal)) throw error
-    const faults = error.errors.map(({ detail }) => ({ detail, parameter: 'standards' }))
+    const faults = error.errors.map(({ detail }) => ({ detail, parameter }))
     throw new ServiceProblem('unknown-standard', error.detail, faults)
   }
 }
 
 const LISTS = ['standards', 'properNames']
 
-const listOf = (text: string | undefined): string[] | undefined => {
+export const listOf = (text: string | undefined): string[] | undefined => {
   const items = text
     ?.split(',')
     .map((item) => item.trim())
@@ -174,8 +177,9 @@ export function invalid(error: ZodError, schema: Parameters<typeof faultsOf>[1],
   return new Refusal('invalid-description', `The description has ${count}.`, faults)
 }
 
-function invalidQuery(error: ZodError, name?: string): ServiceProblem {
-  const faults = faultsOf(error, CheckQuery).map(({ detail, pointer }) => ({
+/** @param name the parameter, when the error is one of what it holds */
+export function invalidQuery(error: ZodError, schema: Parameters<typeof faultsOf>[1], name?: string): ServiceProblem {
+  const faults = faultsOf(error, schema).map(({ detail, pointer }) => ({
     detail,
     parameter: name ?? (pointer ?? '').slice(1).replaceAll('/', '.'),
   }))

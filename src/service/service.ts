@@ -6,6 +6,7 @@ import { validatorCompiler } from 'fastify-type-provider-zod'
 import { createTranslator } from '../braille/engine.js'
 import type { Translator } from '../braille/translator.js'
 import { checkRoutes } from './checks.js'
+import { commonRoute } from './common.js'
 import { causeOf, installErrorHandler, sendProblem } from './errors.js'
 import { healthRoutes } from './health.js'
 import { homeRoute } from './home.js'
@@ -90,6 +91,7 @@ export async function buildService(
   readingRoutes(app, { translator, pool, json })
   translationRoutes(app, translator)
   standardRoutes(app)
+  commonRoute(app)
   await app.ready()
   return app
 }

@@ -88,15 +88,15 @@ export function standardTable(standard: LoadedStandard): StandardTable {
 }
 
 function publishedRow(row: Requirement, standard: LoadedStandard): StandardTable['requirements'][number] {
-  const publish = (limit: Limit) => publishedLimit(limit, standard.firstUnit)
+  const publish = (limit: Limit, clause: string) => publishedLimit(limit, clause, standard.firstUnit)
   const { requirement, clause, title, text, force, stage, quantity, howToMeasure, citation, scope } = row
   const { document = citation.source, where = '' } = standard.sources[citation.source] ?? {}
   return {
     ...{ requirement, clause, title, text, force, stage, quantity, howToMeasure },
-    limit: publish(row.limit),
+    limit: publish(row.limit, clause),
     exceptions: row.exceptions.map((exception) => ({
       ...{ when: exception.when, clause: exception.clause, text: exception.text, exempt: exception.exempt },
-      ...(exception.limit && { limit: publish(exception.limit) }),
+      ...(exception.limit && { limit: publish(exception.limit, exception.clause) }),
     })),
     uses: [...scope.uses],
     ...(scope.parts && { parts: scope.parts }),

@@ -66,6 +66,7 @@ describe('the OpenAPI document', () => {
       'get /livez',
       'get /readyz',
       'get /v1/standards',
+      'get /v1/standards/common',
       'get /v1/standards/{id}',
       'get /v1/standards/{id}/changes',
       'post /v1/checks',

@@ -122,6 +122,11 @@ export const REPLAYS: Replay[] = [
   replay('getStandardChanges', 'not-acceptable', (app) =>
     request(app.server).get('/v1/standards/us-ada-2010/changes').set('accept', 'text/csv'),
   ),
+  replay('getCommonWindows', 'not-acceptable', (app) =>
+    request(app.server).get('/v1/standards/common?ids=us-ada-2010').set('accept', 'text/csv'),
+  ),
+  replay('getCommonWindows', 'invalid-parameters', (app) => request(app.server).get('/v1/standards/common')),
+  replay('getCommonWindows', 'unknown-standard', (app) => request(app.server).get('/v1/standards/common?ids=none')),
   // Last, because a service that drains goes on draining.
   replay('isReady', 'busy', (app) => {
     app.drain()
