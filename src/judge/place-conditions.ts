@@ -90,6 +90,6 @@ export const PLACE_CONDITIONS = {
     isKnown(sign.installation.side)
       ? notMet('The sign is on the wall at a door.')
       : open('whether the sign is on a handrail is seen at the place', sign.panel.place),
-  'several-directions': ({ panel }) =>
+  'one-direction': ({ panel }) =>
     open('whether the pictograms belong to one direction is seen on the sign', panel.place),
 } satisfies Partial<Record<Condition, (sign: Sign) => Met>>

@@ -117,7 +117,7 @@ export const Condition = z.enum([
   'sanitary-room',
   'exterior',
   'on-a-handrail',
-  'several-directions',
+  'one-direction',
 ])
 
 /**

@@ -45,7 +45,7 @@ const CASES: [Condition, Record<string, unknown>, Verdict][] = [
   ['exterior', { 'installation.approach': undefined }, 'open'],
   ['on-a-handrail', {}, false],
   ['on-a-handrail', { 'installation.side': undefined }, 'open'],
-  ['several-directions', {}, 'open'],
+  ['one-direction', {}, 'open'],
 ]
 
 describe('conditions of the place', () => {

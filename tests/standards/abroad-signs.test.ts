@@ -1,0 +1,42 @@
+import { describe, expect, test } from 'vitest'
+import { check } from '../../src/check.js'
+import type { Report } from '../../src/report/schema.js'
+import { SignDescription } from '../../src/sign/description.js'
+import { translator, withValues } from '../measure/signs.js'
+import { ABROAD } from './abroad-signs.js'
+
+/** Each table end to end: a sign that meets it, and signs that break a row of it. */
+
+function reportOf(id: string, description: Record<string, unknown>): Report {
+  const sign = SignDescription.parse(description)
+  const options = { use: sign.use, decisionRule: 'simple', unitSystem: 'printed', language: 'en' } as const
+  return check({ standards: [id], sign, options }, translator)
+}
+
+const rows = (report: Report, id: string, verdict: Report['findings'][number]['verdict']): string[] =>
+  report.findings.filter((f) => f.verdict === verdict).map((f) => f.requirement.replace(`${id}/`, ''))
+
+describe.each(Object.entries(ABROAD))('the table %s', (id, { sign, open, fails }) => {
+  const report = reportOf(id, sign)
+
+  test('is met by a sign, but for what a person must judge', () => {
+    expect(rows(report, id, 'fail')).toEqual([])
+    expect(rows(report, id, 'undetermined').sort()).toEqual([...open].sort())
+    expect(rows(report, id, 'pass').length).toBeGreaterThan(0)
+    for (const { verdict, reason } of report.findings)
+      if (verdict === 'undetermined') expect(reason).toBe('needs-judgement')
+  })
+
+  test('gives that sign a verdict that says no more than that', () => {
+    const binding = report.findings.filter(({ force, verdict }) => force === 'shall' && verdict === 'undetermined')
+    expect(report.verdict).toBe(binding.length > 0 ? 'undetermined' : 'pass')
+  })
+
+  test.each(fails)('$row is broken', ({ row, values }) => {
+    expect(rows(report, id, 'fail')).not.toContain(row)
+    const broken = reportOf(id, withValues(sign, values))
+    expect(rows(broken, id, 'fail')).toContain(row)
+    const isBinding = broken.findings.some((f) => f.requirement === `${id}/${row}` && f.force === 'shall')
+    if (isBinding) expect(broken.verdict).toBe('fail')
+  })
+})
