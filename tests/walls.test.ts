@@ -88,7 +88,7 @@ describe('what only one folder may know', () => {
         expect(file.folder, `${file.path} imports ${name}`).toBe(folder)
     }
   }
-  it('SVG: drawing/', () => only('drawing', /^(saxes|svg-parser|svgpath|css-tree|css-select)$/))
+  it('SVG: drawing/', () => only('drawing', /^(saxes|svg-parser|css-tree|css-select)$/))
   it('the braille engine: braille/', () => only('braille', /^liblouis/))
   it('HTTP and processes: service/ and the mains', () => {
     for (const file of core)

@@ -3,7 +3,7 @@ import { arcFromEnds, type Arc } from './arc.js'
 import type { Read } from './basic-shapes.js'
 import { parseLength, type LengthContext } from './length.js'
 import { parseNumbers } from './numbers.js'
-import { parsePath } from './path.js'
+import { readPathData, type PathSink } from './path-data.js'
 
 /**
  * The vertices of an element that bears markers, in its user space, with the direction of the outline at each. Which ends are
@@ -59,7 +59,7 @@ function throughPoints([start, ...rest]: Point[], closed: boolean): Subpath {
 
 class Builder {
   readonly subpath: Subpath
-  private at: Point
+  at: Point
 
   constructor(start: Point) {
     this.subpath = { start, steps: [], closed: false }
@@ -103,42 +103,63 @@ class Builder {
 const same = (p: Point, q: Point): boolean => p.x === q.x && p.y === q.y
 
 function subpathsOfPath(data: string): Subpath[] {
-  const subpaths: Subpath[] = []
-  let builder: Builder | undefined
-  parsePath(data).path.iterate((segment, _, x, y) => {
-    const from = { x, y }
-    const to = endOf(segment, from)
-    if (segment[0] === 'M' || !builder || builder.subpath.closed) {
-      builder = new Builder(segment[0] === 'M' ? to : from)
-      subpaths.push(builder.subpath)
-      if (segment[0] === 'M') return
-      builder.subpath.continued = true
-    }
-    if (segment[0] === 'Z' || segment[0] === 'z') builder.close()
-    else if (segment[0] === 'C') builder.curve([pointAt(segment, 1), pointAt(segment, 3)], to)
-    else if (segment[0] === 'Q') builder.curve([pointAt(segment, 1)], to)
-    else {
-      const arc = segment[0] === 'A' ? arcOf(from, segment.map(Number), to) : undefined
-      if (arc) builder.arc(arc, to)
-      else builder.line(to)
-    }
-  })
-  return subpaths
+  const collector = new SubpathCollector()
+  readPathData(data, collector)
+  return collector.subpaths
 }
 
-const pointAt = (segment: readonly (string | number)[], index: number): Point => ({
-  x: Number(segment[index]),
-  y: Number(segment[index + 1]),
-})
+class SubpathCollector implements PathSink {
+  readonly subpaths: Subpath[] = []
+  private builder: Builder | undefined
 
-function endOf(segment: readonly (string | number)[], from: Point): Point {
-  if (segment[0] === 'H') return { x: Number(segment[1]), y: from.y }
-  if (segment[0] === 'V') return { x: from.x, y: Number(segment[1]) }
-  return segment.length < 3 ? from : pointAt(segment, segment.length - 2)
+  move(x: number, y: number): void {
+    this.begin({ x, y })
+  }
+
+  line(x: number, y: number): void {
+    this.open().line({ x, y })
+  }
+
+  cubic(x1: number, y1: number, x2: number, y2: number, x: number, y: number): void {
+    this.open().curve(
+      [
+        { x: x1, y: y1 },
+        { x: x2, y: y2 },
+      ],
+      { x, y },
+    )
+  }
+
+  quadratic(x1: number, y1: number, x: number, y: number): void {
+    this.open().curve([{ x: x1, y: y1 }], { x, y })
+  }
+
+  arc(rx: number, ry: number, rotation: number, large: boolean, positive: boolean, x: number, y: number): void {
+    const builder = this.open()
+    const arc = arcFromEnds(builder.at, { x, y }, { rx, ry }, rotation, large, positive)
+    if (arc) builder.arc(arc, { x, y })
+    else builder.line({ x, y })
+  }
+
+  close(): void {
+    this.open().close()
+  }
+
+  private begin(start: Point): Builder {
+    this.builder = new Builder(start)
+    this.subpaths.push(this.builder.subpath)
+    return this.builder
+  }
+
+  /** The subpath that goes on; behind a closed one, a new one from the same start. */
+  private open(): Builder {
+    const before = this.builder
+    if (before && !before.subpath.closed) return before
+    const builder = this.begin(before?.subpath.start ?? { x: 0, y: 0 })
+    builder.subpath.continued = true
+    return builder
+  }
 }
-
-const arcOf = (from: Point, [, rx, ry, rotation, large, positive]: number[], to: Point): Arc | undefined =>
-  arcFromEnds(from, to, { rx, ry }, rotation, large !== 0, positive !== 0)
 
 function verticesOfSubpath({ start, steps, closed, continued }: Subpath): Vertex[] {
   const ends = directed(steps)

@@ -118,11 +118,11 @@ describe('plain XML', () => {
     }
     fc.assert(
       fc.property(documents, (content) => agree(root(content, 'xmlns:x="urn:x"'))),
-      { numRuns: 4000 },
+      { numRuns: 4000, seed: 7 },
     )
     fc.assert(
       fc.property(documents, documents, (before, after) => agree(before + root('<g/>') + after)),
-      { numRuns: 1000 },
+      { numRuns: 1000, seed: 7 },
     )
     expect(read).toBeGreaterThan(200)
   })
