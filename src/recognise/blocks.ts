@@ -1,9 +1,9 @@
 import { medianOf } from '../geometry/fit.js'
 import type { Point } from '../geometry/point.js'
 import { basesOf, straightened } from './bases.js'
-import { clustersOf } from './clusters.js'
+import { clustersOf, USUAL_SPACING } from './clusters.js'
 import type { Dot } from './dots.js'
-import { latticeOf, type Lattice } from './lattice.js'
+import { latticesAlong, type Lattice } from './lattice.js'
 
 /** Groups of dots that stand on a braille lattice, by geometry alone. */
 export interface Group {
@@ -25,6 +25,8 @@ const TRUE_SPACING = [1.9, 3.2] as const
 /** At any scale: diameter over dot spacing, and cell pitch over dot spacing. */
 const DIAMETER_OF_SPACING = [0.33, 0.86] as const
 const PITCH_OF_SPACING = [2.35, 3.65] as const
+/** Cell pitch over dot spacing from the narrowest to the widest that 2010 ADA Standards, Table 703.3.1, leaves. */
+const USUAL_PITCH = [2.4, 3.34] as const
 /** Share of the dots that a lattice has to explain. */
 const LEAST_EXPLAINED = 0.85
 /** Another lattice is as good when it explains as many dots and misfits at most so much more (dot spacings). */
@@ -38,6 +40,9 @@ const MOST_OFF_AXIS = 0.35
 /** Rows of two lines farther apart than this (dot spacings) belong to two blocks. */
 const WIDEST_LINE_PITCH = 6.2
 
+/** Rows farther apart than this, in diameters, are in no two lines that follow each other: two dot spacings less than that pitch. */
+const WIDEST_GAP = (WIDEST_LINE_PITCH - 2) * USUAL_SPACING
+
 export function groupsOf(dots: readonly Dot[]): Group[] {
   return clustersOf(dots).flatMap((cluster) => splitLines(cluster))
 }
@@ -46,7 +51,10 @@ function splitLines(cluster: Dot[]): Group[] {
   if (cluster.length > MOST_DOTS_IN_BLOCK) return [{ dots: cluster, lattices: [], tooMany: true }]
   const lattices = latticesOf(cluster)
   const best = lattices[0]
-  if (!best) return [{ dots: cluster, lattices: [] }]
+  if (!best) {
+    const parts = betweenWideGaps(cluster)
+    return parts.length > 1 ? parts.flatMap(splitLines) : [{ dots: cluster, lattices: [] }]
+  }
   const cut = best.lines.findIndex((_, i) => i > 0 && apart(best, i - 1) > WIDEST_LINE_PITCH)
   if (cut < 0) return [{ dots: cluster, lattices }]
   const above = new Set(best.lines.slice(0, cut).flatMap((line) => line.places.map((p) => p.dot)))
@@ -55,6 +63,18 @@ function splitLines(cluster: Dot[]): Group[] {
   return first.length === 0 || second.length === 0
     ? [{ dots: cluster, lattices }]
     : [...splitLines(first), ...splitLines(second)]
+}
+
+/** Dots that fit no lattice together, parted where no line of theirs can follow another: blocks of different spacings, say. */
+function betweenWideGaps(cluster: readonly Dot[]): Dot[][] {
+  const sorted = [...cluster].sort((a, b) => a.y - b.y)
+  const widest = WIDEST_GAP * medianOf(cluster.map((d) => d.diameter))
+  const parts: Dot[][] = []
+  sorted.forEach((dot, i) => {
+    if (i === 0 || dot.y - sorted[i - 1].y > widest) parts.push([dot])
+    else parts[parts.length - 1].push(dot)
+  })
+  return parts
 }
 
 /** Least pitch between a line and the next that their rows allow, in dot spacings. */
@@ -70,9 +90,9 @@ function latticesOf(dots: Dot[]): RankedLattice[] {
   for (const { first, second, direct } of bases) {
     if (dots.length > FEW_DOTS && (direct ? found.some(isPlain) : found.length > 0)) break
     for (const [along, across] of [upright(first, second), upright(second, first)]) {
-      const lattice = latticeOf(dots, straightened(dots, along, across), across)
-      if (lattice && dots.length - lattice.outliers.length >= LEAST_EXPLAINED * dots.length)
-        found.push({ ...lattice, strangeness: strangenessOf(lattice, direct) })
+      for (const lattice of latticesAlong(dots, straightened(dots, along, across), across))
+        if (dots.length - lattice.outliers.length >= LEAST_EXPLAINED * dots.length)
+          found.push({ ...lattice, strangeness: strangenessOf(lattice, direct) })
     }
   }
   const fewest = Math.min(...found.map((l) => l.outliers.length))
@@ -94,8 +114,10 @@ function strangenessOf(lattice: Lattice, direct: boolean): number {
   const offAxis = Math.min(angle, Math.abs(angle - Math.PI / 2))
   const crowded = lattice.lines.some((line, i) => i > 0 && line.top - lattice.lines[i - 1].top < LEAST_LINE_PITCH)
   const spacing = spacingOf(lattice)
+  const pitch = lattice.pitch ?? USUAL_PITCH[0]
   return (
     (direct ? 0 : 1) +
+    (pitch < USUAL_PITCH[0] || pitch > USUAL_PITCH[1] ? 1 : 0) +
     (angle > Math.PI / 4 ? 2 : 0) +
     (offAxis > MOST_OFF_AXIS ? 2 : 0) +
     (crowded ? 3 : 0) +

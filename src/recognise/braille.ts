@@ -140,19 +140,23 @@ function addBlock(found: BrailleFound, choice: ChosenReading): void {
   )
   found.strays.push(...lattice.outliers.map(({ dot }) => dot))
   const why = 'a dot stands clearly off the places of the cells, so that they cannot be told apart'
-  const brailleLines = choice.lines.map(({ reading, wording }, l): BrailleLine => {
+  const brailleLines = choice.lines.map((line, l): BrailleLine => {
+    const { reading, wording } = line
     const irregular =
       inside.some((outsider) => outsider.line === l) || (inside.length > 0 && wording.text === undefined)
+    const doubt = irregular ? why : line.isOpen ? openWords(line) : undefined
     const { x, y } = spacings.origins[l]
     return {
       place: placeOfDots(
         `${element}/line/${l}`,
         lines[l].map((d) => d.dot),
       ),
-      cells: irregular ? { unknown: 'unreadable', why } : { value: reading.cells, basis: 'drawn' },
-      ...(!irregular && wording.text !== undefined && { text: wording.text }),
+      cells: doubt === undefined ? { value: reading.cells, basis: 'drawn' } : { unknown: 'unreadable', why: doubt },
+      ...(doubt === undefined && wording.text !== undefined && { text: wording.text }),
       dots: lines[l].map(({ dot }) => ({ x: dot.x, y: dot.y })),
-      baseline: { value: { x: x + 2 * spacings.down.x, y: y + 2 * spacings.down.y }, basis: 'drawn' },
+      baseline: line.isOpen
+        ? { unknown: 'unreadable', why: openWords(line) }
+        : { value: { x: x + 2 * spacings.down.x, y: y + 2 * spacings.down.y }, basis: 'drawn' },
     }
   })
   const all = lines.flatMap((dots, line) => dots.map((d) => ({ ...d, line })))
@@ -187,6 +191,10 @@ function addBlock(found: BrailleFound, choice: ChosenReading): void {
   found.assumptions.push(...assumptionsOf(choice, element), ...distorted)
 }
 
+/** Why a line is open that has no dot in some rows or columns of its cells. */
+const openWords = ({ reading, alternatives }: ChosenReading['lines'][number]): string =>
+  `no dot shows in which rows and columns of its cells the line stands: it may be ${[reading, ...alternatives].map(({ cells }) => cells).join(' or ')}`
+
 function assumptionsOf({ lattice, facing, lines }: ChosenReading, element: string): Assumption[] {
   const assumptions: Assumption[] = []
   const say = (about: string, text: string) => assumptions.push({ about, text })
@@ -197,7 +205,8 @@ function assumptionsOf({ lattice, facing, lines }: ChosenReading, element: strin
       'braille-orientation',
       `${element} does not run from left to right on the drawing; it is read the way round in which it gives words.`,
     )
-  lines.forEach(({ reading, wording, alternatives }, l) => {
+  lines.forEach(({ reading, wording, alternatives, isOpen }, l) => {
+    if (isOpen) return
     const shifted = reading.rowShift > 0 || reading.columnShift > 0
     const where = `${element}/line/${l}`
     if (alternatives.length > 0)

@@ -19,7 +19,7 @@ const LOW_SHARE = 0.1
 /** Dots do not overlap: a pair nearer than this many diameters tells nothing of the spacing. */
 const TOUCHING = 1.05
 /** Usual dot spacing in diameters (NLS Specification 800: 0.092 in over 0.057 in), for dots that have no near neighbour. */
-const USUAL_SPACING = 1.6
+export const USUAL_SPACING = 1.6
 const SPACING_OF_DIAMETER = [1.2, 2.6] as const
 
 /** Pairs of one dot that are weighed for the spacing: true braille has fewer within the first reach. */

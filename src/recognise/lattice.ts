@@ -1,7 +1,7 @@
 import { medianOf } from '../geometry/fit.js'
 import type { Point } from '../geometry/point.js'
 import type { Dot } from './dots.js'
-import { pitchOf } from './pitch.js'
+import { pitchesOf } from './pitch.js'
 import { bestWalk, FARTHEST, type Heap } from './walk.js'
 
 /**
@@ -45,8 +45,8 @@ const MOST_OFF_ROW = 0.2
 /** A dot that fits no place but lies no farther than this beyond the ends of a line (dot spacings) stands among its cells. */
 const AMONG_CELLS = 2.2
 
-/** Undefined when the dots do not stand in lines of this basis at all. */
-export function latticeOf(dots: readonly Dot[], along: Point, across: Point): Lattice | undefined {
+/** The lattices on which the dots stand: one for each cell pitch that they leave open, none when this is no basis of their lines. */
+export function latticesAlong(dots: readonly Dot[], along: Point, across: Point): Lattice[] {
   const determinant = along.x * across.y - along.y * across.x
   const origin = dots[0]
   const places = dots.map((dot) => {
@@ -54,15 +54,26 @@ export function latticeOf(dots: readonly Dot[], along: Point, across: Point): La
     const y = dot.y - origin.y
     return { dot, a: (x * across.y - y * across.x) / determinant, b: (along.x * y - along.y * x) / determinant }
   })
-  const outliers: Lattice['outliers'] = []
-  const misfits: number[] = []
   const rows = rowsOf(places)
   const offRow = rows.reduce((n, line) => n + line.members.filter((m) => Math.abs(m.off) > FARTHEST).length, 0)
-  if (offRow > MOST_OFF_ROW * dots.length) return undefined
+  if (offRow > MOST_OFF_ROW * dots.length) return []
   const columns = rows.map((line) =>
     heapsAlong(line.members.filter((m) => Math.abs(m.off) <= FARTHEST).map((m) => m.a)),
   )
-  const pitch = pitchOf(columns.map((heaps) => heaps.map((heap) => heap.a)))
+  const pitches = pitchesOf(columns.map((heaps) => heaps.map((heap) => heap.a)))
+  return (pitches.length > 0 ? pitches : [undefined]).flatMap((pitch) => {
+    const walked = walkedLines(rows, columns, pitch)
+    return walked ? { along, across, pitch, ...walked } : []
+  })
+}
+
+function walkedLines(
+  rows: readonly Row[],
+  columns: readonly Heap[][],
+  pitch: number | undefined,
+): Pick<Lattice, 'lines' | 'outliers' | 'misfit'> | undefined {
+  const outliers: Lattice['outliers'] = []
+  const misfits: number[] = []
   const lines: LatticeLine[] = []
   for (const [i, line] of rows.entries()) {
     const walk = bestWalk(columns[i], pitch)
@@ -86,7 +97,7 @@ export function latticeOf(dots: readonly Dot[], along: Point, across: Point): La
   }
   if (lines.length === 0) return undefined
   const misfit = Math.sqrt(misfits.reduce((sum, m) => sum + m * m, 0) / misfits.length)
-  return { along, across, pitch, lines, outliers, misfit }
+  return { lines, outliers, misfit }
 }
 
 function finished(places: LatticePlace[], top: number): LatticeLine {

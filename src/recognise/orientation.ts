@@ -17,7 +17,10 @@ export interface ChosenReading {
   lines: {
     reading: LineReading
     wording: Wording
-    /** Other ways with the same dots that say something too, when no expected text decides. */ alternatives: LineReading[]
+    /** Other ways with the same dots that say something too, when no expected text decides. */
+    alternatives: LineReading[]
+    /** One of these reads about as well, so that nothing is told. */
+    isOpen: boolean
   }[]
 }
 
@@ -42,6 +45,9 @@ const POINTS = {
 const TOO_STRANGE = 3
 /** Readings that differ by less are equally good: a wrong reading is worse than none. */
 const EQUAL = 1.5
+/** Rows and columns of a line, and ways round of a block, are in doubt when another reads this near to the chosen one, or so much better. */
+const PLAUSIBLE = 0.5
+const READS_BETTER = 1
 /** Lines of a block that are read. */
 export const MOST_LINES = 60
 /** Combinations of ways to read the lines that are held against an expected text as a whole. */
@@ -55,6 +61,8 @@ interface Scored extends ChosenReading {
   alongside: boolean
   /** A translation confirms every line. */
   confirmed: boolean
+  /** The part of the score that is for the words alone. */
+  words: number
 }
 
 /** What is known of the surroundings of a block. */
@@ -90,6 +98,8 @@ export function chooseReading(lattices: RankedLattice[], judge: WordingJudge, ar
     return {
       undecided: `the dots read ${textOf(best)} one way round and ${textOf(second)} another, and nothing says which is meant`,
     }
+  if (!best.expected && candidates.some((other) => other.confirmed && other.words > best.words + READS_BETTER))
+    return { undecided: `the dots read ${textOf(best)} as they lie, but give better words another way round` }
   return best
 }
 
@@ -116,13 +126,18 @@ function scoredReading(
     const rivals = best.wording.expected
       ? []
       : others.filter((o) => o.wording.text !== undefined || best.wording.text === undefined)
-    lines.push({ reading: best.reading, wording: best.wording, alternatives: rivals.map((o) => o.reading) })
+    lines.push({
+      reading: best.reading,
+      wording: best.wording,
+      alternatives: rivals.map((o) => o.reading),
+      isOpen: rivals.some((o) => o.wording.quality >= Math.min(PLAUSIBLE, best.wording.quality)),
+    })
   }
   const whole = asExpected(ways, judge)
   if (whole)
     whole.forEach((reading, i) => {
       const wording = judge.judge(reading.cells)
-      if (wording) lines[i] = { reading, wording, alternatives: [] }
+      if (wording) lines[i] = { reading, wording, alternatives: [], isOpen: false }
     })
   const expected = whole !== undefined || lines.every((line) => line.wording.expected)
   const sum = lines.reduce((total, line) => total + pointsOf(line.reading, line.wording), 0)
@@ -135,7 +150,7 @@ function scoredReading(
     (below ? POINTS.lettering : 0) +
     (alongside ? POINTS.neighbours : 0)
   const confirmed = lines.every((line) => line.wording.text !== undefined)
-  return { lattice, facing, lines, score, expected, usual, alongside, confirmed }
+  return { lattice, facing, lines, score, expected, usual, alongside, confirmed, words: sum }
 }
 
 function runsAlongside(lattice: Lattice, facing: Facing, neighbours: Surroundings['neighbours']): boolean {

@@ -15,8 +15,20 @@ const SHORTEST_DIFFERENCE = 1.2
 /** Dot spacings: coordinates are written with three decimals of a millimetre or more. */
 const ROUNDING = 1e-4
 
-/** The cell pitch that explains most differences between columns: one or two pitches, more or less a dot spacing. */
-export function pitchOf(lines: number[][]): number | undefined {
+/** Another pitch explains the columns as well when its tally is at least this share of the best one. */
+const AS_WELL = 0.97
+/** A rough step misses the top of a tally by so much at most. */
+const ROUGHLY_AS_WELL = 0.85
+/** Pitches nearer to each other than this are one. */
+const APART = 0.2
+const MOST_PITCHES = 3
+
+/**
+ * The cell pitches that explain most differences between columns: one or two pitches, more or less a dot spacing. Two cells with
+ * three columns leave open whether the odd one is a left or a right one, and so which of two pitches is theirs.
+ * @returns the best first; none when no difference shows one
+ */
+export function pitchesOf(lines: number[][]): number[] {
   const differences: number[] = []
   for (const columns of lines)
     for (let i = 0; i < columns.length; i++)
@@ -24,16 +36,33 @@ export function pitchOf(lines: number[][]): number | undefined {
         const difference = columns[j] - columns[i]
         if (difference > SHORTEST_DIFFERENCE && difference < LONGEST_DIFFERENCE) differences.push(difference)
       }
-  if (differences.length === 0) return undefined
+  if (differences.length === 0) return []
   const { from, to, step, fineStep } = PITCHES
   const counted = countedOnce(differences)
-  const rough = bestPitch(counted, from, to, step)
-  return rough === undefined ? undefined : bestPitch(counted, rough - step, rough + step, fineStep)
+  const found: Tally[] = []
+  for (const rough of tallies(counted, from, to, step).sort((a, b) => b.tally - a.tally)) {
+    if (found.length > 0 && rough.tally < ROUGHLY_AS_WELL * found[0].tally) break
+    if (found.some(({ pitch }) => Math.abs(pitch - rough.pitch) < APART)) continue
+    found.push(best(tallies(counted, rough.pitch - step, rough.pitch + step, fineStep)))
+  }
+  found.sort((a, b) => b.tally - a.tally)
+  const good = found.filter(({ tally }) => tally > 0 && tally >= AS_WELL * found[0].tally)
+  return good.slice(0, MOST_PITCHES).map(({ pitch }) => pitch)
+}
+
+interface Counted {
+  value: number
+  count: number
+}
+
+interface Tally {
+  pitch: number
+  tally: number
 }
 
 /** Values with how often they occur; ones that only rounding tells apart are one. On a clean drawing there are few. */
-function countedOnce(values: number[]): { value: number; count: number }[] {
-  const counted: { value: number; count: number }[] = []
+function countedOnce(values: number[]): Counted[] {
+  const counted: Counted[] = []
   for (const value of new Float64Array(values).sort()) {
     const last = counted.at(-1)
     if (last && value - last.value < ROUNDING) last.count++
@@ -42,14 +71,10 @@ function countedOnce(values: number[]): { value: number; count: number }[] {
   return counted
 }
 
-function bestPitch(
-  differences: readonly { value: number; count: number }[],
-  from: number,
-  to: number,
-  step: number,
-): number | undefined {
-  let best: number | undefined
-  let most = 0
+const best = (all: readonly Tally[]): Tally => all.reduce((a, b) => (b.tally > a.tally ? b : a))
+
+function tallies(differences: readonly Counted[], from: number, to: number, step: number): Tally[] {
+  const all: Tally[] = []
   for (let pitch = from; pitch <= to; pitch += step) {
     let tally = 0
     for (const { value: difference, count } of differences) {
@@ -58,10 +83,7 @@ function bestPitch(
       const off = Math.min(over, Math.abs(over - 1))
       if (off < PITCH_WIDTH) tally += (count * (1 - off / PITCH_WIDTH)) / cells
     }
-    if (tally > most) {
-      most = tally
-      best = pitch
-    }
+    all.push({ pitch, tally })
   }
-  return best
+  return all
 }

@@ -134,11 +134,12 @@ describe('orientation', () => {
 })
 
 describe('phase', () => {
-  it('an expected text decides between rows and columns, and it is said', () => {
+  it('an expected text decides between rows and columns, and without one nothing is told', () => {
     const natural = read(dotPlaces(['⠁⠁⠃'], USUAL), { expected: ['AAB'] })
     expect(cellsOf(natural)).toEqual([['⠁⠁⠃']])
-    const lower = read(dotPlaces(['⠆⠆⠆⠆'], USUAL).map(({ x, y }) => ({ x, y })))
-    expect(lower.assumptions.map((a) => a.about)).toContain('braille-phase')
+    const lower = read(dotPlaces(['⠆⠆⠆⠆'], USUAL), { expected: ['BBBB'] })
+    expect(cellsOf(lower)).toEqual([['⠃⠃⠃⠃']])
+    expect(cellsOf(read(dotPlaces(['⠆⠆⠆⠆'], USUAL)))).toEqual([[null]])
   })
 
   it('blanks inside count as whole cells', () => {

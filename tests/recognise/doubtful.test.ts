@@ -34,7 +34,7 @@ describe('a few cells that nothing confirms', () => {
     const { blocks, unread } = read(cells)
     expect(cellsOf(blocks)).toEqual([])
     expect(unread).toMatchObject([{ couldBe: ['braille'] }])
-    expect(unread[0].why).toMatch(/braille or an ornament/)
+    expect(unread[0].why).toMatch(/braille or an ornament|better words another way round/)
   })
   it('are read where a client named them, or a text says them', () => {
     expect(cellsOf(read(['⠉', '⠉'], {}, { named: true }).blocks)).toEqual([['⠉', '⠉']])
@@ -143,4 +143,30 @@ it('a line that says nothing is not told beside a line with a dot out of place',
       .flat()
       .filter((line) => line !== null),
   ).toEqual([])
+})
+
+describe('a line without dots in some rows or columns of its cells', () => {
+  // ⠆ is “be”, ⠃ “but” (Rules of Unified English Braille, 10.1 and 10.5): the same two dots, a row apart.
+  it('is left open where another row says something too, and its baseline with it', () => {
+    const [{ lines, dotSpacing }] = read(['⠗⠕⠕⠍⠀⠎⠊⠭', '⠆']).blocks
+    expect(isKnown(lines[0].cells) && lines[0].cells.value).toBe('⠗⠕⠕⠍⠀⠎⠊⠭')
+    expect(lines[1].cells).toMatchObject({ unknown: 'unreadable' })
+    expect(isKnown(lines[1].cells) || lines[1].cells.why).toMatch(/may be ⠃ or .*⠆/)
+    expect(isKnown(lines[1].baseline)).toBe(false)
+    expect(isKnown(dotSpacing)).toBe(true)
+  })
+  it('is read where only one row says something, or a text says which', () => {
+    expect(cellsOf(read(['⠉⠁⠋⠑']).blocks)).toEqual([['⠉⠁⠋⠑']])
+    expect(cellsOf(read(['⠗⠕⠕⠍⠀⠎⠊⠭', '⠆'], {}, { expected: ['ROOM SIX BE'] }).blocks)).toEqual([['⠗⠕⠕⠍⠀⠎⠊⠭', '⠆']])
+  })
+})
+
+describe('two cells with three columns, which two spacings of cells explain', () => {
+  it.each([2.56, 3.42])('are read as the text says, %s dot spacings apart', (share) => {
+    for (const [cells, text] of [
+      ['⠼⠁', '1'],
+      ['⠃⠑', 'BE'],
+    ])
+      expect(cellsOf(read([cells], { cell: USUAL.dot * share }, { expected: [text] }).blocks)).toEqual([[cells]])
+  })
 })
