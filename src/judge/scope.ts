@@ -1,7 +1,7 @@
 import { purposeOf, UNCLEAR } from '../measure/meaning.js'
 import { roleOf, saidToBeRaisedOnly } from '../measure/role.js'
-import { gapOf, INSTALLATION_POINTER, installationPlace } from '../measure/facts.js'
-import { isKnown, SIDES, type Lettering, type Sign } from '../sign/sign.js'
+import { isKnown, type Lettering, type Sign } from '../sign/sign.js'
+import { DOOR_CONDITIONS } from './door-conditions.js'
 import { LAYOUT_CONDITIONS } from './layout-conditions.js'
 import { met as MET, notMet as not, open, type Met } from './met.js'
 import { PLACE_CONDITIONS } from './place-conditions.js'
@@ -37,7 +37,7 @@ const CONDITIONS: Record<Condition, (sign: Sign, n?: number) => Met> = {
     sign.use === 'elevator-landing'
       ? open('only the main entry level is concerned', sign.panel.place)
       : not('The sign is not at an elevator entrance.'),
-  'at-a-door': atADoor,
+  ...DOOR_CONDITIONS,
   'pictogram-designates-room': (sign) => {
     if (sign.pictograms.length === 0) return MET
     const purposes = sign.pictograms.map(purposeOf)
@@ -110,26 +110,4 @@ function section(sign: Sign, straight: boolean): Met {
   return unknown
     ? open('the section of the characters is not known', unknown.place)
     : not(straight ? 'No characters have straight sides.' : 'All characters have straight sides.')
-}
-
-/** A door is there when the client says anything of one; a doorway without a leaf is none. */
-function atADoor(sign: Sign): Met {
-  const { side, swing, leafWidth } = sign.installation
-  if (isKnown(swing) && swing.value === 'none')
-    return not('There is no door; no place is prescribed beside an open doorway.')
-  const said = isKnown(side) || isKnown(swing) || isKnown(leafWidth)
-  if (said || sign.use !== 'transit-station') return MET
-  const ask = {
-    pointer: `${INSTALLATION_POINTER}/side`,
-    ask: 'Is the sign at a door, and on which side of it?',
-    choices: [...SIDES],
-  }
-  return {
-    met: 'open',
-    gap: gapOf(
-      { unknown: 'missing-fact', why: 'whether the sign is at a door is not given' },
-      installationPlace(sign),
-      ask,
-    ),
-  }
 }

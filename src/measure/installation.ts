@@ -1,4 +1,4 @@
-import { isKnown, SIDES, type Fact, type Sign } from '../sign/sign.js'
+import { isKnown, SIDES, type Fact, type Leaves, type Side, type Sign } from '../sign/sign.js'
 import { NO_BRAILLE } from './braille.js'
 import { basisOf, gapOf, INSTALLATION_POINTER, installationPlace, nothing, take } from './facts.js'
 import { floorSpace } from './floor-space.js'
@@ -24,10 +24,21 @@ const described = (key: Length, path: string, ask: string, method: string): Quan
   },
 })
 
+/** Places that a doorway of one leaf, or of two, does not have. */
+const NOT_AT: Record<Leaves, readonly Side[]> = {
+  single: ['inactive-leaf', 'right-of-double-doors'],
+  double: ['latch'],
+}
+
 function side(sign: Sign): Found {
+  const { side: fact, leaves } = sign.installation
+  const place = installationPlace(sign)
+  if (isKnown(fact) && isKnown(leaves) && NOT_AT[leaves.value].includes(fact.value)) {
+    const why = `a doorway with ${leaves.value === 'single' ? 'one leaf' : 'two leaves'} has no such place as the description names`
+    return { observations: [], gaps: [{ reason: 'needs-judgement', why, places: [place] }] }
+  }
   const pointer = `${INSTALLATION_POINTER}/side`
-  const fact = sign.installation.side
-  return take(fact, installationPlace(sign), { pointer, ask: 'Where at the door is the sign?', choices: [...SIDES] })
+  return take(fact, place, { pointer, ask: 'Where at the door is the sign?', choices: [...SIDES] })
 }
 
 const HANDLE_ASK = {

@@ -1,4 +1,4 @@
-import { isKnown, type Lettering, type Place, type Sign } from '../sign/sign.js'
+import { CONTROL_SIDES, isKnown, JAMBS, type Lettering, type Place, type Sign } from '../sign/sign.js'
 import { INSTALLATION_POINTER, installationPlace, nothing, take } from './facts.js'
 import { roleOf, saidToBeRaisedOnly, STANDS_IN } from './role.js'
 import { mayDesignateRoom } from './meaning.js'
@@ -73,6 +73,30 @@ function matter(
   }
 }
 
+function bothJambs({ sign }: Subject): Found {
+  const { jambs } = sign.installation
+  const place = installationPlace(sign)
+  const pointer = `${INSTALLATION_POINTER}/jambs`
+  const ask = 'Do both jambs of the entrance carry the designation, or one?'
+  if (!isKnown(jambs)) return take(jambs, place, { pointer, ask, choices: [...JAMBS] })
+  return { observations: [{ value: jambs.value === 'both', basis: jambs.basis, places: [place] }], gaps: [] }
+}
+
+/** Where an existing panel has no room, as near to the control as there is room will do: that is for a person. */
+function leftOfControl({ sign }: Subject): Found {
+  const { controlSide } = sign.installation
+  const place = installationPlace(sign)
+  const pointer = `${INSTALLATION_POINTER}/controlSide`
+  const ask = 'Where do the characters and the braille stand at their control?'
+  if (!isKnown(controlSide)) return take(controlSide, place, { pointer, ask, choices: [...CONTROL_SIDES] })
+  if (controlSide.value === 'left')
+    return { observations: [{ value: true, basis: controlSide.basis, places: [place] }], gaps: [] }
+  return judgement(
+    'they do not stand to the left; an existing panel without room there may have them as near as possible',
+    [place],
+  )
+}
+
 const STAR = /[\u2605\u2606\u22c6\u2736\u272d-\u2730]/u
 
 /** A star beside the floor number: needed at the main entry level only. */
@@ -128,10 +152,13 @@ export const SIGN: Quantities = {
     'By sight.',
     'the clause on the parking sign itself is not in our table; hold the sign against 502.6',
   ),
-  'sign.bothJambs': matter(
-    'By sight at the entrance.',
-    'whether both jambs carry the designation is seen at the entrance',
-  ),
+  'sign.bothJambs': {
+    unit: 'truth',
+    method: 'Whether both jambs of the entrance carry the designation.',
+    couldBe: [],
+    doubt: 'more',
+    take: bothJambs,
+  },
   'sign.star': {
     unit: 'truth',
     method: 'Whether there is a star.',
@@ -149,7 +176,13 @@ export const SIGN: Quantities = {
     raisedOnly,
   ),
   'sign.locator': matter('By touch.', 'a description has no place for a locator', raisedOnly),
-  'sign.leftOfControl': matter('By sight at the panel.', 'where the buttons are is not part of a sign description'),
+  'sign.leftOfControl': {
+    unit: 'truth',
+    method: 'Whether the characters and the braille stand to the left of their control.',
+    couldBe: [],
+    doubt: 'more',
+    take: leftOfControl,
+  },
   'installation.overhang': matter(
     'From the post to the edge of the sign.',
     'only a sign on posts in a circulation path is concerned',

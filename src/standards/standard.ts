@@ -92,6 +92,7 @@ export const Condition = z.enum([
   'destination-oriented-elevator',
   'main-entry-level',
   'at-a-door',
+  'no-wall-at-latch',
   'pictogram-designates-room',
   'platform-space-limited',
   'over-circulation-path',

@@ -1,38 +1,9 @@
 import { describe, expect, test } from 'vitest'
 import { messageFor } from '../../src/report/messages.js'
 import { measured as measuredOf } from '../../src/report/observed.js'
-import { largestSquareBesideLeaf, reachOfLeaf } from '../../src/geometry/sector.js'
 import { judgementOf } from '../judge/verdicts.js'
 import { PUMP_ROOM, signOf } from './signs.js'
 import { measured, reasonsOf, valuesOf } from './values.js'
-
-const LEAF = 915
-const QUARTER = 45
-
-/** By brute force: the largest square with no sample point inside the sector that the leaf sweeps from 0 to 45 degrees. */
-function bySampling(centre: number, step = 0.5): number {
-  let side = 0
-  for (let s = step; s < 600; s += step) {
-    for (let y = 0; y <= s; y += 1) {
-      const nearEdge = centre - s / 2
-      if (nearEdge < reachOfLeaf(LEAF, QUARTER, y)) return side
-    }
-    side = s
-  }
-  return side
-}
-
-describe('the floor beside a door leaf', () => {
-  test('the leaf reaches to its latch edge when closed, and less far out from the wall', () => {
-    expect(reachOfLeaf(LEAF, QUARTER, 0)).toBe(0)
-    expect(reachOfLeaf(LEAF, QUARTER, LEAF * Math.SQRT1_2)).toBeCloseTo(LEAF * (Math.SQRT1_2 - 1), 9)
-    expect(reachOfLeaf(LEAF, QUARTER, LEAF * 0.8)).toBe(-Infinity)
-  })
-
-  test.each([50, 150, 228.6, 250])('a square centred %d mm from the latch edge', (centre) => {
-    expect(Math.abs(largestSquareBesideLeaf(centre) - bySampling(centre))).toBeLessThanOrEqual(1)
-  })
-})
 
 describe('clear floor space', () => {
   const door = (values: Record<string, unknown>) =>
@@ -80,5 +51,106 @@ describe('clear floor space', () => {
       installation: { ...sign.installation, latchToTextCentre: { value: -50, basis: 'declared' as const } },
     }
     expect(valuesOf(over, 'installation.floorSpace')).toEqual([0])
+  })
+})
+
+describe('clear floor space beside other doors and walls', () => {
+  const at = (values: Record<string, unknown>) =>
+    signOf(PUMP_ROOM, Object.fromEntries(Object.entries(values).map(([k, v]) => [`installation.${k}`, v])))
+  const space = (values: Record<string, unknown>) => valuesOf(at(values), 'installation.floorSpace')[0]
+  const NEXT = { leafWidth: 900, swing: 'toward-reader', hinge: 'far' }
+
+  // 2010 ADA Standards 703.4.2: beyond the arc of any door. Each leaf in the wall of the sign leaves twice its distance.
+  test('the nearest of the doors decides', () => {
+    expect(space({ neighbouringDoors: [{ ...NEXT, distance: 200 }] })).toBeCloseTo(400, 9)
+    expect(space({ neighbouringDoors: [{ ...NEXT, distance: 200, hinge: 'near' }] })).toBeCloseTo(400, 9)
+    expect(space({ neighbouringDoors: [{ ...NEXT, distance: 350 }] })).toBeCloseTo(600, 9)
+    expect(space({ neighbouringDoors: [{ ...NEXT, distance: 200, swing: 'away' }] })).toBeCloseTo(600, 9)
+    expect(space({ neighbouringDoors: [] })).toBeCloseTo(600, 9)
+  })
+
+  test('a door that opens away leaves the floor to its neighbours', () => {
+    const values = { 'door.swing': 'away', neighbouringDoors: [{ ...NEXT, distance: 200 }] }
+    expect(space(values)).toBeCloseTo(400, 9)
+    expect(judgementOf(at(values), '703.4.2/floor-space').verdict).toBe('fail')
+    expect(judgementOf(at({ ...values, neighbouringDoors: [] }), '703.4.2/floor-space').verdict).toBe('pass')
+  })
+
+  test('a neighbour that is too near fails although the own door is not described', () => {
+    const values = { 'door.swing': undefined, neighbouringDoors: [{ ...NEXT, distance: 200 }] }
+    expect(judgementOf(at(values), '703.4.2/floor-space').verdict).toBe('fail')
+    const far = { ...values, neighbouringDoors: [{ ...NEXT, distance: 900 }] }
+    expect(judgementOf(at(far), '703.4.2/floor-space')).toMatchObject({
+      verdict: 'undetermined',
+      reason: 'missing-fact',
+    })
+  })
+
+  test('the wall beyond an inner corner ends the floor', () => {
+    expect(space({ innerCorner: 220 })).toBeCloseTo(440, 9)
+    expect(space({ innerCorner: 4000 })).toBeCloseTo(600, 9)
+  })
+
+  // Worked by hand in tests/geometry/sector.test.ts: 500 mm to the corner, the leaf of 900 mm starts 100 mm behind it
+  test('a door beyond the corner comes nearer when it is hinged at the corner', () => {
+    const door = { ...NEXT, distance: 100, corner: 500 }
+    expect(space({ neighbouringDoors: [{ ...door, hinge: 'near' }] })).toBeCloseTo(400, 9)
+    expect(space({ neighbouringDoors: [{ ...door, hinge: 'far' }] })).toBeCloseTo(1000 - 1800 / Math.sqrt(5), 9)
+  })
+
+  test('a sign on the adjacent wall is beside its own door, where the corner is described', () => {
+    const values = {
+      side: 'nearest-adjacent-wall',
+      innerCorner: 500,
+      'door.leafWidth': 900,
+      'door.latchToCorner': 100,
+    }
+    expect(space(values)).toBeCloseTo(1000 - 1800 / Math.sqrt(5), 9)
+    expect(reasonsOf(at({ ...values, 'door.latchToCorner': undefined }), 'installation.floorSpace')).toEqual([
+      'missing-fact',
+    ])
+  })
+
+  test('lengths in inches are converted', () => {
+    const inches = { value: 9, unit: 'in' }
+    expect(space({ neighbouringDoors: [{ ...NEXT, leafWidth: inches, distance: inches }] })).toBeCloseTo(457.2, 9)
+  })
+})
+
+// 2010 ADA Standards 703.4.2: the nearest adjacent wall where there is no wall at the latch side
+describe('the place at the door', () => {
+  const side = (values: Record<string, unknown>) =>
+    judgementOf(
+      signOf(PUMP_ROOM, Object.fromEntries(Object.entries(values).map(([k, v]) => [`installation.${k}`, v]))),
+      '703.4.2/side',
+    )
+  const ADJACENT = { side: 'nearest-adjacent-wall' }
+
+  test('the adjacent wall is right where there is no wall at the latch, and wrong where there is', () => {
+    expect(side({ ...ADJACENT, 'door.wallAtLatch': false }).verdict).toBe('pass')
+    expect(side({ ...ADJACENT, 'door.wallAtLatch': true }).verdict).toBe('fail')
+    const open = side(ADJACENT)
+    expect(open).toMatchObject({ verdict: 'undetermined', reason: 'missing-fact' })
+    expect(open.gaps.map(({ ask }) => ask?.pointer)).toContain('/sign/installation/door/wallAtLatch')
+  })
+
+  test.each(['latch', 'inactive-leaf', 'right-of-double-doors'])('%s is right whatever wall there is', (place) => {
+    for (const wall of [true, false, undefined])
+      expect(side({ side: place, 'door.wallAtLatch': wall }).verdict).toBe('pass')
+  })
+
+  test('the push side stays with a person, as nobody says what a closer does', () => {
+    expect(side({ side: 'on-door-push-side', 'door.wallAtLatch': false })).toMatchObject({
+      verdict: 'undetermined',
+      reason: 'needs-judgement',
+    })
+  })
+
+  test('double doors have no latch side to stand on, single ones no other leaf', () => {
+    expect(side({ side: 'latch', 'door.leaves': 'double' }).reason).toBe('needs-judgement')
+    expect(side({ side: 'inactive-leaf', 'door.leaves': 'single' }).reason).toBe('needs-judgement')
+    expect(side({ side: 'inactive-leaf', 'door.leaves': 'double' }).verdict).toBe('pass')
+    expect(side({ side: 'right-of-double-doors', 'door.leaves': 'double' }).verdict).toBe('pass')
+    expect(side({ side: 'latch', 'door.leaves': 'single' }).verdict).toBe('pass')
   })
 })

@@ -73,7 +73,11 @@ export const EXAMPLES: Record<string, Example> = {
     never: { verdicts: ['undetermined'], why: NOT_READ },
   },
   '407.2.3.1/character-height': value(l('characterHeight'), 40, LANDING(50.8)),
-  '407.2.3.1/both-jambs': byPerson('elevator-landing'),
+  '407.2.3.1/both-jambs': {
+    pass: forUse('elevator-landing', { 'installation.jambs': 'both' }),
+    fail: forUse('elevator-landing', { 'installation.jambs': 'one' }),
+    undetermined: forUse('elevator-landing'),
+  },
   '407.2.3.1/star': {
     pass: forUse('elevator-landing', { pictograms: [{ meaning: 'star' }] }),
     undetermined: forUse('elevator-landing'),
@@ -89,7 +93,11 @@ export const EXAMPLES: Record<string, Example> = {
     fail: paintedOnly('elevator-car-control'),
     never: { verdicts: ['undetermined'], why: NOT_READ },
   },
-  '407.4.7.1.1/location': byPerson('elevator-car-control'),
+  '407.4.7.1.1/location': {
+    pass: forUse('elevator-car-control', { 'installation.controlSide': 'left' }),
+    undetermined: forUse('elevator-car-control', { 'installation.controlSide': 'below' }),
+    never: { verdicts: ['fail'], why: 'an existing panel without room may have them elsewhere' },
+  },
   // 2010 ADA Standards, Table 407.4.7.1.3: the control that opens the door has the word "open"
   '407.4.7.1.3/control-words': { pass: CONTROL('open'), fail: CONTROL('close'), undetermined: CONTROL_UNREAD },
   '703.1/visual-characters': {
