@@ -170,8 +170,16 @@ function heightGaps({ limitGaps = [], places }: Observation): Gap[] {
   return [first, ...others].map((gap) => ({ ...gap, why, places }))
 }
 
-/** Decided when every band that may hold gives the same; else the place of the characters is what is missing. */
-function byDistance(observation: Observation, limits: ResolvedLimit[], firstUnit: Unit, options: JudgeOptions): Single {
+const NOTHING_IN_THE_WAY =
+  'No viewing distance is given; the first distance row of the table is taken, as when nothing stops a reader coming near.'
+
+/**
+ * Decided when every band that may hold gives the same; else the place of the characters is what is missing. With nothing in the
+ * way the first distance row holds (Access Board, guide to chapter 7).
+ */
+function byDistance(measured: Observation, limits: ResolvedLimit[], firstUnit: Unit, options: JudgeOptions): Single {
+  const isFar = typeof measured.context?.viewingDistance === 'number'
+  const observation = isFar ? measured : { ...measured, remark: NOTHING_IN_THE_WAY }
   const singles = limits.map((limit) => number(observation, limit, firstUnit, options))
   const [lenient] = singles
   const strict = singles[singles.length - 1] ?? lenient

@@ -7,16 +7,12 @@ import type { Quantities, Subject } from './quantity.js'
 
 /**
  * The height of characters for sight, with what its limit hangs on: the height of the baseline above the floor and the distance to what
- * stops a reader coming nearer, both in millimetres (2010 ADA Standards, Table 703.5.5). With nothing in the way the
- * Access Board's guide to chapter 7 takes the first distance row.
+ * stops a reader coming nearer, both in millimetres (2010 ADA Standards, Table 703.5.5).
  */
-
-const NOTHING_IN_THE_WAY =
-  'No viewing distance is given; the first distance row of the table is taken, as when nothing stops a reader coming near.'
 
 const isHeight = (baseline: Height | Gap[]): baseline is Height => !Array.isArray(baseline)
 
-type Beside = Pick<Observation, 'context' | 'limitGaps' | 'remark'>
+type Beside = Pick<Observation, 'context' | 'limitGaps'>
 
 /** @param baselines those that the characters may stand on, or what keeps one from being known; then none is. */
 function besideHeights(baselines: (Height | Gap[])[], { sign }: Subject): Beside {
@@ -32,7 +28,7 @@ function besideHeights(baselines: (Height | Gap[])[], { sign }: Subject): Beside
     }),
     ...(isKnown(viewingDistance) && { viewingDistance: viewingDistance.value }),
   }
-  return { context, limitGaps, ...(!isKnown(viewingDistance) && { remark: NOTHING_IN_THE_WAY }) }
+  return { context, limitGaps }
 }
 
 export const VISUAL_HEIGHT: Quantities = {

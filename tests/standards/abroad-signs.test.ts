@@ -40,3 +40,17 @@ describe.each(Object.entries(ABROAD))('the table %s', (id, { sign, open, fails }
     if (isBinding) expect(broken.verdict).toBe('fail')
   })
 })
+
+test.each([
+  ['es-tma-851-2021', '41.2.b/character-height'],
+  ['ch-vaboev', '5.4/character-height'],
+])('%s: %s asks for the distance, and takes none for granted', (id, row) => {
+  const sign = ABROAD[id]?.sign ?? {}
+  const { findings, questions } = reportOf(id, withValues(sign, { 'installation.viewingDistance': undefined }))
+  const requirement = `${id}/${row}`
+  const finding = findings.find((one) => one.requirement === requirement)
+  expect(finding).toMatchObject({ verdict: 'undetermined', reason: 'missing-fact' })
+  expect(finding?.message).not.toContain('first distance row')
+  const asked = questions.find(({ pointer }) => pointer === '/sign/installation/viewingDistance')
+  expect(asked?.decides).toContain(requirement)
+})
