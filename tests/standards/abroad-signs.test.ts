@@ -54,3 +54,18 @@ test.each([
   const asked = questions.find(({ pointer }) => pointer === '/sign/installation/viewingDistance')
   expect(asked?.decides).toContain(requirement)
 })
+
+describe('the reserve of DIN 32975 for contrast that follows from colours', () => {
+  // K of #6e6e6e on white lies between 0.7, which is printed, and 0.8, which holds 0.1 in reserve
+  const sign = withValues(ABROAD['de-din-32975']?.sign ?? {}, { 'lettering.0.colour': '#6e6e6e' })
+  const verdictWith = (measured: Record<string, unknown>[]) =>
+    reportOf('de-din-32975', { ...sign, measured }).findings.find(({ clause }) => clause === 'signs')?.verdict
+
+  test('is kept back without a measurement, and where something else was measured', () => {
+    expect(verdictWith([])).toBe('fail')
+    expect(verdictWith([{ quantity: 'contrast.lighterReflectance', values: [0.9] }])).toBe('fail')
+  })
+
+  test('is not kept back from a measured luminance contrast', () =>
+    expect(verdictWith([{ quantity: 'contrast.charactersByMichelson', values: [0.72], unit: 'ratio' }])).toBe('pass'))
+})
