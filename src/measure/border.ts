@@ -1,7 +1,7 @@
 import type { Box } from '../geometry/box.js'
 import { boxed } from '../geometry/dots.js'
 import type { Polyline } from '../geometry/outline.js'
-import { distanceBetween } from '../geometry/gap.js'
+import { leastGap } from '../geometry/least-gap.js'
 import { contains } from '../geometry/polyline.js'
 import { isKnown, type Basis, type Border, type Lettering, type Place, type Sign } from '../sign/sign.js'
 import { eachBlock } from './braille.js'
@@ -79,7 +79,7 @@ function fromOutlines(characters: Polyline[], border: Outlined, basis: Basis, pl
   const edges = [...characters, ...border.outlines].reduce((n, polyline) => n + polyline.length, 0)
   if (edges > MOST_EDGES) return tooMuch(place)
   const on = characters.some(([corner]) => corner && contains(border.outlines, corner, 'evenodd'))
-  const value = on ? 0 : distanceBetween(characters, border.outlines).distance
+  const value = on ? 0 : leastGap(characters, border.outlines)
   return { observations: [{ value, basis, places: [place, border.place] }], gaps: [] }
 }
 
