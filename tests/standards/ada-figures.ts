@@ -1,15 +1,18 @@
+import type { ExceptionFigure, Figure } from './figure.js'
+
+/** Table 703.5.5 in inches: the upper end of the baseline height, the height under the first distance, that distance. */
+export const TABLE_703_5_5 = [
+  { upTo: 70, height: 5 / 8, distance: 72 },
+  { upTo: 120, height: 2, distance: 180 },
+  { upTo: Infinity, height: 3, distance: 21 * 12 },
+]
+/** Added for each foot beyond that distance, in inches. */
+export const PER_FOOT = 1 / 8
+
 /**
  * The figures of the 2010 ADA Standards as printed, typed anew and apart from the table. Source of every line unless it says otherwise: the Access
  * Board's published text, chapter 7 (703.2 to 703.6) and chapter 4 (407.2.3); https://www.access-board.gov/ada/
  */
-export interface Figure {
-  /** Row, without the standard's name. */
-  row: string
-  inches?: { min?: number; max?: number }
-  millimetres?: { min?: number; max?: number }
-  share?: { min?: number; max?: number }
-}
-
 export const FIGURES: Figure[] = [
   // 407.2.3.1 and 407.2.3.2: "2 inches (51 mm) high minimum"
   { row: '407.2.3.1/character-height', inches: { min: 2 }, millimetres: { min: 51 } },
@@ -55,6 +58,11 @@ export const FIGURES: Figure[] = [
   { row: '703.5.7/stroke-thickness', share: { min: 0.1, max: 0.3 } },
   { row: '703.5.8/character-spacing', share: { min: 0.1, max: 0.35 } },
   { row: '703.5.9/line-spacing', share: { min: 1.35, max: 1.7 } },
+  {
+    row: '703.5.5/character-height',
+    bands: TABLE_703_5_5.map(({ upTo, height, distance }) => [upTo, height, distance]),
+    perFoot: PER_FOOT,
+  },
   // 703.5.6: "40 inches (1015 mm) minimum"
   { row: '703.5.6/height-above-floor', inches: { min: 40 }, millimetres: { min: 1015 } },
   // 703.6.1: "6 inches (150 mm) minimum"
@@ -68,7 +76,7 @@ export const FIGURES: Figure[] = [
 ]
 
 /** Exceptions that print limits of their own: 703.2.5 Exception, 703.3.2 Exception, 810.6.2. */
-export const EXCEPTIONS: (Figure & { when: string })[] = [
+export const EXCEPTIONS: ExceptionFigure[] = [
   {
     row: '703.2.5/character-height',
     when: 'separate-visual-set',
@@ -84,12 +92,3 @@ export const EXCEPTIONS: (Figure & { when: string })[] = [
   { row: '703.3.2/border-clearance', when: 'elevator-car-control', inches: { min: 3 / 16 }, millimetres: { min: 4.8 } },
   { row: '703.5.5/character-height', when: 'platform-space-limited', inches: { min: 3 }, millimetres: { min: 75 } },
 ]
-
-/** Table 703.5.5 in inches: the upper end of the baseline height, the height under the first distance, that distance. */
-export const TABLE_703_5_5 = [
-  { upTo: 70, height: 5 / 8, distance: 72 },
-  { upTo: 120, height: 2, distance: 180 },
-  { upTo: Infinity, height: 3, distance: 21 * 12 },
-]
-/** Added for each foot beyond that distance, in inches. */
-export const PER_FOOT = 1 / 8
