@@ -1,7 +1,9 @@
 import type { Sign } from '../sign/sign.js'
+import type { LoadedStandard } from '../standards/catalogue.js'
 import { STAGES, type Finding, type Measured, type ReportStage } from './finding-schema.js'
 import { overhang } from './overhang.js'
 import type { Report } from './schema.js'
+import { standardCaveats } from './standard-caveats.js'
 
 /** What a reader must know before relying on a report. */
 
@@ -32,34 +34,23 @@ const DECLARED: Record<ReportStage, string> = {
   site: 'The site stage passes on declared values alone: nothing was measured on site.',
 }
 
-type Confidence = Finding['citation']['confidence']
-
-/** The confidences that a reader must be told of, with what they mean. */
-const DOUBTS: [Confidence, string][] = [
-  ['secondary', 'was read in a secondary source, not in the standard itself'],
-  ['our-reading', 'is our reading of a clause that gives no number or leaves it open'],
-  [
-    'earlier-edition',
-    'was read in an earlier edition of the same code, and it is from memory that this edition carries it on',
-  ],
-]
-
 interface CaveatInput {
   sign: Sign
+  standards: readonly LoadedStandard[]
   findings: readonly Finding[]
   stages: Report['stages']
   decisionRule: 'simple' | 'guarded'
 }
 
 /** The caveats of a report, what makes all of it doubtful first, then the general ones. */
-export function caveatsOf({ sign, findings, stages, decisionRule }: CaveatInput): string[] {
+export function caveatsOf({ sign, standards, findings, stages, decisionRule }: CaveatInput): string[] {
   return [
     ...sign.assumptions.filter(({ isDoubtful }) => isDoubtful).map(({ text }) => text),
     ...ALWAYS,
     ...(sign.use === 'exit-door' ? [LIFE_SAFETY] : []),
     ...(sign.use === 'gift' ? [GIFT] : []),
     ...declaredStages(findings, stages).map((stage) => DECLARED[stage]),
-    ...doubts(findings),
+    ...standardCaveats(standards, findings),
     ...unread(sign),
     ...(sign.assumptions.some(({ about }) => about === 'conflict') ? [CONFLICT] : []),
     ...(isMirrored(sign) ? [MIRRORED] : []),
@@ -81,20 +72,6 @@ function declaredStages(findings: readonly Finding[], stages: Report['stages']):
 
 const shows = (basis: Measured['basis'], stage: ReportStage): boolean =>
   basis === 'measured' || (basis === 'drawn' && stage === 'drawing')
-
-function doubts(findings: readonly Finding[]): string[] {
-  const rows = new Map<Confidence, string[]>()
-  for (const { verdict, citation, requirement } of findings) {
-    if (verdict === 'not-applicable' || citation.confidence === 'verified') continue
-    const listed = rows.get(citation.confidence)
-    if (listed) listed.push(requirement)
-    else rows.set(citation.confidence, [requirement])
-  }
-  return DOUBTS.flatMap(([confidence, meaning]) => {
-    const listed = rows.get(confidence)
-    return listed ? [`What this report uses of the following ${meaning}: ${listed.join(', ')}.`] : []
-  })
-}
 
 function unread({ unread }: Sign): string[] {
   if (unread.length === 0) return []

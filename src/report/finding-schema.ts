@@ -69,6 +69,16 @@ export const ReportRemedy = z
     unit: ReportUnit,
     expected: z.string().nullable().describe('The kind, words or cells to use instead; null for numbers.'),
     text: z.string().describe('The same for people.'),
+    common: z
+      .strictObject({
+        min: z.number().nullable(),
+        max: z.number().nullable(),
+        standards: z.array(z.string()).describe('Those of the standards asked that limit the quantity.'),
+      })
+      .nullable()
+      .describe(
+        'What the standards asked allow together on this quantity, in `unit`; null when one was asked, or where they leave no number.',
+      ),
   })
   .meta({ id: 'Remedy', description: 'The change of one quantity that would turn the failure into a pass.' })
 

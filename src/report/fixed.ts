@@ -68,17 +68,20 @@ function ask(standard: LoadedStandard, row: Requirement, limit: ResolvedLimit): 
   }
 }
 
-type ReportStandard = Report['standards'][number]
+type Named = Pick<
+  Report['standards'][number],
+  'id' | 'revision' | 'title' | 'edition' | 'kind' | 'supersededBy' | 'digest' | 'sources'
+>
 
-const named = new WeakMap<LoadedStandard, ReportStandard>()
+const named = new WeakMap<LoadedStandard, Named>()
 
 /** A standard as a report names it, with the documents in which it was read. */
-export function standardOf(standard: LoadedStandard): ReportStandard {
+export function standardOf(standard: LoadedStandard): Named {
   const before = named.get(standard)
   if (before) return before
-  const { id, revision, title, edition, digest } = standard
+  const { id, revision, title, edition, kind, supersededBy = null, digest } = standard
   const sources = Object.values(standard.sources).map(({ document, where }) => ({ document, where }))
-  const made = Object.freeze({ id, revision, title, edition, digest, sources })
+  const made = Object.freeze({ id, revision, title, edition, kind, supersededBy, digest, sources })
   named.set(standard, made)
   return made
 }

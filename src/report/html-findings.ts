@@ -96,6 +96,11 @@ const DECIDED_BY: Record<NonNullable<Finding['reason']>, string> = {
 /** What is undecided and what would decide it, as a form to print and fill in. */
 export function undecidedSection(report: Report, undecided: readonly Numbered[]): Html {
   if (undecided.length === 0) return markup`<p>Nothing is left undecided.</p>`
+  return markup`${undecidedTable(report, undecided, 'Undecided, and what would decide it')}${fillIn(report)}`
+}
+
+/** @param caption tells this table from others on the page */
+export function undecidedTable(report: Report, undecided: readonly Numbered[], caption: string): Html {
   const how = new Map(report.toMeasure.map((item) => [item.requirement, item.how]))
   const rows = undecided.map(
     ({ number, finding }) =>
@@ -110,12 +115,15 @@ export function undecidedSection(report: Report, undecided: readonly Numbered[])
         <td><span class="hidden">To be filled in</span><span class="blank"></span></td>
       </tr>`,
   )
-  return markup`${table('Undecided, and what would decide it', ['Requirement', 'Why', 'How to decide it', 'Allowed', 'Found'], rows)}
-    ${questions(report)}
+  return table(caption, ['Requirement', 'Why', 'How to decide it', 'Allowed', 'Found'], rows)
+}
+
+/** What would help to decide, whichever standard it is for, and who measured what. */
+export const fillIn = (report: Report): Html =>
+  markup`${questions(report)}
     ${instruments(report)}
     <p>Measured with: <span class="hidden">to be filled in</span><span class="blank"></span></p>
     <p>By, on: <span class="hidden">to be filled in</span><span class="blank"></span></p>`
-}
 
 /** Of what was measured: with what, how often and how surely. */
 const evidence = ({ measured, quantity }: Finding): Html =>
@@ -171,8 +179,8 @@ function questions({ questions }: Report): Html {
 }
 
 /** What passed and what does not apply, folded away. */
-export function restSection(report: Report): Html {
-  const of = (verdict: Finding['verdict']) => report.findings.filter((f) => f.verdict === verdict)
+export function restSection(findings: readonly Finding[]): Html {
+  const of = (verdict: Finding['verdict']) => findings.filter((f) => f.verdict === verdict)
   return markup`${passed(of('pass'))}${notApplicable(of('not-applicable'))}`
 }
 

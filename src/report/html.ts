@@ -1,9 +1,10 @@
 import { NO_CERTIFICATION } from './caveats.js'
 import { REPORT_STYLE, REPORT_STYLE_HASH } from './html-style.js'
-import { restSection, table, undecidedSection, wrongSection } from './html-findings.js'
+import { fillIn, restSection, table, undecidedSection, wrongSection } from './html-findings.js'
 import { readingSection } from './html-reading.js'
+import { counts, standardSection, standardsTable } from './html-standards.js'
 import { code, Html, isolated, markup, NOTHING } from './html-tag.js'
-import { numbered } from './numbering.js'
+import { numbered, type Numbers } from './numbering.js'
 import { placeWords } from './place-words.js'
 import type { ReportStage } from './finding-schema.js'
 import type { Report } from './schema.js'
@@ -17,7 +18,7 @@ export { REPORT_STYLE_HASH }
  * @param drawing the annotated drawing, as `reportSvg` makes it of the same report; it is put in as it is
  */
 export function reportHtml(report: Report, drawing: string): string {
-  const { failing, undecided } = numbered(report)
+  const numbers = numbered(report)
   const name = signName(report)
   return markup`<!doctype html>
     <html lang="en">
@@ -34,10 +35,8 @@ export function reportHtml(report: Report, drawing: string): string {
           <h1>${isolated(name)}</h1>
         </header>
         <main>
-          ${section('verdict', 'Verdict', verdict(report))} ${section('wrong', 'What is wrong', wrongSection(failing))}
-          ${section('drawing', 'The sign with its numbers', figure(drawing))}
-          ${section('undecided', 'What is undecided', undecidedSection(report, undecided))}
-          ${section('rest', 'What passed and what does not apply', restSection(report))}
+          ${section('verdict', 'Verdict', verdict(report))}
+          ${report.standards.length > 1 ? severalStandards(report, numbers, drawing) : oneStandard(report, numbers, drawing)}
           ${section('reading', 'What the sign reads', readingSection(report))}
           ${section('assumptions', 'What was assumed', assumptions(report))}
           ${section('ignored', 'What was not looked at', ignored(report))}
@@ -57,6 +56,25 @@ const section = (id: string, heading: string, content: Html): Html =>
     ${content}
   </section>`
 
+function oneStandard(report: Report, { failing, undecided }: Numbers, drawing: string): Html {
+  return markup`${section('wrong', 'What is wrong', wrongSection(failing))}
+  ${section('drawing', DRAWING_HEADING, figure(drawing))}
+  ${section('undecided', 'What is undecided', undecidedSection(report, undecided))}
+  ${section('rest', 'What passed and what does not apply', restSection(report.findings))}`
+}
+
+/** A section for each standard, with what is the same for all before and after. */
+function severalStandards(report: Report, numbers: Numbers, drawing: string): Html {
+  const sections = report.standards.map((standard) =>
+    section(`standard-${standard.id}`, standard.title, standardSection(report, standard, numbers)),
+  )
+  return markup`${section('drawing', DRAWING_HEADING, figure(drawing))}
+  <div id="wrong">${sections}</div>
+  ${section('undecided', 'What would decide what is undecided', fillIn(report))}`
+}
+
+const DRAWING_HEADING = 'The sign with its numbers'
+
 const figure = (drawing: string): Html =>
   markup`<figure>
     ${new Html(drawing)}
@@ -73,15 +91,15 @@ function verdict(report: Report): Html {
       <td><span class="${found}">${VERDICT_SYMBOLS[found]} ${VERDICT_WORDS[found]}</span></td>
     </tr>`
   })
-  const { pass, fail, undetermined, notApplicable } = report.summary
   return markup`<div class="verdict ${report.verdict}">
       <strong>${VERDICT_SYMBOLS[report.verdict]} ${VERDICT_WORDS[report.verdict]}</strong>
       <p>${verdictSentence(report)}</p>
     </div>
     ${table('The verdict for each stage of evidence', ['Stage', 'Verdict'], stages)}
+    ${report.standards.length > 1 ? standardsTable(report) : NOTHING}
     <p>
-      Findings, advice included: ${pass} passed, ${fail} failed, ${undetermined} undecided, ${notApplicable} not
-      applicable. Held against ${report.standards.map((s) => s.title).join('; ')}. Use of the sign: ${report.use}.
+      Findings, advice included: ${counts(report.summary)}. Held against
+      ${report.standards.map((s) => s.title).join('; ')}. Use of the sign: ${report.use}.
     </p>`
 }
 

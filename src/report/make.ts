@@ -8,6 +8,7 @@ import { caveatsOf } from './caveats.js'
 import { fingerprinter, reportId } from './digest.js'
 import { elementKeys } from './element-keys.js'
 import { findingOf } from './finding.js'
+import type { Finding } from './finding-schema.js'
 import { standardOf } from './fixed.js'
 import { reportPlace, reportSource } from './place.js'
 import { questionsOf, scaleQuestion, toMeasureOf } from './questions.js'
@@ -30,9 +31,10 @@ export function makeReport({ input, sign, standards, judgements, translator }: R
   const named = fingerprinter(nameOf(sign))
   const keyOf = elementKeys(sign)
   const fingerprint: typeof named = (requirement, elements) => named(requirement, elements.map(keyOf))
-  const findings = standards.flatMap((standard, i) =>
+  const byStandard = standards.map((standard, i) =>
     (judgements[i] ?? []).map((judgement) => findingOf(judgement, standard, fingerprint, all)),
   )
+  const findings = byStandard.flat()
   const { decisionRule, unitSystem } = input.options
   const { identity } = translator
   const { verdict, stages, summary } = outcomeOf(findings)
@@ -43,7 +45,7 @@ export function makeReport({ input, sign, standards, judgements, translator }: R
     verdict,
     stages,
     summary,
-    standards: standards.map(standardOf),
+    standards: standards.map((standard, i) => outcomeFor(standard, byStandard[i] ?? [])),
     decisionRule,
     unitSystem,
     findings,
@@ -53,7 +55,7 @@ export function makeReport({ input, sign, standards, judgements, translator }: R
     unread: sign.unread.map(({ place, why, couldBe }) => ({ where: reportPlace(place), why, couldBe })),
     questions: [...scaleQuestion(sign, findings), ...questionsOf(all, input.sign?.units)],
     toMeasure: toMeasureOf(all),
-    caveats: caveatsOf({ sign, findings, stages, decisionRule }),
+    caveats: caveatsOf({ sign, standards, findings, stages, decisionRule }),
     engine: {
       version: VERSION,
       braille: {
@@ -64,6 +66,13 @@ export function makeReport({ input, sign, standards, judgements, translator }: R
       },
     },
   }
+}
+
+/** A standard with what its own findings say. */
+function outcomeFor(standard: LoadedStandard, findings: readonly Finding[]): Report['standards'][number] {
+  const { sources, ...named } = standardOf(standard)
+  const { verdict, summary } = outcomeOf(findings)
+  return { ...named, verdict, summary, sources }
 }
 
 /** What tells one sign from another: its mark. Without one, only its parts tell. */

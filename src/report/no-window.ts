@@ -1,5 +1,7 @@
 import type { Judgement } from '../judge/finding.js'
 import { isEmpty, meet } from '../windows/ends.js'
+import { noneSatisfies } from './excluding-words.js'
+import { namedRows, standardsOf } from './in-play.js'
 import { MILLIMETRES_PER_INCH, roundUp } from './numbers.js'
 import { worstValue } from './observed.js'
 import { wordsFor } from './quantities.js'
@@ -59,19 +61,20 @@ export function thickerStroke(
 const length = (millimetres: number): string =>
   `${roundUp(millimetres, 2).toFixed(2)} mm (${roundUp(millimetres / MILLIMETRES_PER_INCH, 3).toFixed(3)} in)`
 
-/** The sentence for people. */
-export function noWindow(judgement: Judgement, { against }: Extract<Window, { against: Judgement }>): string {
+/** The sentence for people. It names the rows that leave no room, and no number to aim at. */
+export function noWindow(judgement: Judgement, { of, against }: Extract<Window, { against: Judgement }>): string {
   const strokes = strokesFor(judgement, against)
   if (strokes)
     return `With a stroke of ${strokes.stroke.toFixed(2)} mm no gap is both wide enough and few enough strokes wide: make the stroke at least ${length(strokes.needed)} wide first.`
-  if (moveTogether(judgement, against)) return closerTogether(judgement, against)
-  const { name } = wordsFor(judgement.requirement.quantity)
-  const [own, its] = [judgement, against].map(({ limit }) => `${limit.clause} (${limit.printed})`)
-  return `No ${name} satisfies both ${own} and ${its}.`
+  const rows = namedRows([of, against])
+  if (!moveTogether(of, against)) return noneSatisfies(wordsFor(judgement.requirement.quantity).name, rows)
+  return standardsOf([of, against]).length > 1
+    ? noneSatisfies('mounting height of this sign', rows)
+    : closerTogether(of, against)
 }
 
-function closerTogether(judgement: Judgement, against: Judgement): string {
-  const [low, high] = judgement.limit.min === undefined ? [against, judgement] : [judgement, against]
+function closerTogether(one: Judgement, other: Judgement): string {
+  const [low, high] = one.limit.min === undefined ? [other, one] : [one, other]
   const [from, to] = [low.limit.min, high.limit.max]
   const most = from === undefined || to === undefined ? '' : `, at most ${Math.floor(to - from)} mm apart in height`
   return `No mounting height is right for all lines of the sign: move its lowest and its highest line closer together${most}.`

@@ -1,3 +1,4 @@
+import { standardOfRequirement } from '../standards/requirement-id.js'
 import type { Finding } from './finding-schema.js'
 import type { Report } from './schema.js'
 
@@ -7,15 +8,27 @@ export interface Numbered {
   finding: Finding
 }
 
+export interface Numbers {
+  failing: Numbered[]
+  undecided: Numbered[]
+}
+
 const FORCES = ['shall', 'should', 'advice'] as const
 
-const byForce = (findings: readonly Finding[]): Finding[] =>
-  FORCES.flatMap((force) => findings.filter((f) => f.force === force))
+/** The findings of one standard after those of another, as they were asked; of each, what a verdict depends on first. */
+const inOrder = (report: Report, verdict: Finding['verdict']): Finding[] =>
+  report.standards.flatMap(({ id }) => {
+    const own = findingsOf(report, id).filter((f) => f.verdict === verdict)
+    return FORCES.flatMap((force) => own.filter((f) => f.force === force))
+  })
 
-/** Failures are numbered first, then what is undecided; within each, what a verdict depends on comes first. */
-export function numbered(report: Report): { failing: Numbered[]; undecided: Numbered[] } {
-  const failing = byForce(report.findings.filter((f) => f.verdict === 'fail'))
-  const undecided = byForce(report.findings.filter((f) => f.verdict === 'undetermined'))
+export const findingsOf = ({ findings }: Pick<Report, 'findings'>, standard: string): Finding[] =>
+  findings.filter(({ requirement }) => standardOfRequirement(requirement) === standard)
+
+/** Failures are numbered first, then what is undecided; within each by standard, and what a verdict depends on comes first. */
+export function numbered(report: Report): Numbers {
+  const failing = inOrder(report, 'fail')
+  const undecided = inOrder(report, 'undetermined')
   return {
     failing: failing.map((finding, i) => ({ number: i + 1, finding })),
     undecided: undecided.map((finding, i) => ({ number: failing.length + i + 1, finding })),

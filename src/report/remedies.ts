@@ -1,11 +1,15 @@
 import type { Judgement } from '../judge/finding.js'
+import { OPPOSITES } from '../windows/opposites.js'
+import { domeInstead } from './dome-remedy.js'
+import { noneSatisfies, onlyTheSame } from './excluding-words.js'
 import type { Remedy } from './finding-schema.js'
+import { namedRows, othersInPlay } from './in-play.js'
 import { choices, sentence } from './sentences.js'
 import { fixed, kept, MILLIMETRES_PER_INCH, type Ends, type Notation } from './numbers.js'
 import { noWindow, thickerStroke } from './no-window.js'
 import { worstValue } from './observed.js'
 import { kindWords, notationFor, wordsFor } from './quantities.js'
-import { aimIn, inwards, windowFor, type NumericUnit, type Window } from './window.js'
+import { aimIn, commonOf, inwards, windowFor, type Common, type NumericUnit } from './window.js'
 
 /** What to change: the one quantity of a failed row, and to what. */
 
@@ -14,13 +18,17 @@ const DEEDS: Record<string, string> = {
   'braille.repeatsRaisedText': 'Add braille that repeats the raised text.',
   'braille.position': 'Move the braille below the whole text that it repeats.',
   'braille.contracted': 'Write the braille contracted.',
+  'braille.uncontracted': 'Write the braille uncontracted, letter by letter.',
+  'braille.capitalsKept': 'Put a capital sign in the braille where the print has a capital.',
   'braille.wording': 'Make the braille say what the raised text says.',
   'braille.controlWords': 'Write the braille as the table of the standard gives it.',
   'braille.capitals':
     'Take the capital signs out of the braille, other than those of names, initials and single letters.',
   'braille.dotShape': 'Give the dots a domed or rounded shape.',
   'raised.case': 'Set the raised text in capitals.',
+  'raised.horizontal': 'Set the raised text and the braille level with the panel.',
   'raised.style': 'Use an upright sans-serif typeface of ordinary form.',
+  'sign.roundedEdges': 'Round the edges of the panel.',
   'sign.tactileCharacters': 'Add raised characters, and braille that repeats them.',
   'sign.stationTactileCharacters': 'Add raised characters, and braille that repeats them.',
   'sign.visualCharacters': 'Add characters that are read by sight.',
@@ -44,20 +52,49 @@ const MOVED = new Set(['installation.side'])
  */
 export function remedyFor(judgement: Judgement, all: readonly Judgement[]): Remedy | null {
   if (judgement.verdict !== 'fail') return null
-  const { quantity } = judgement.requirement
   const { unit } = judgement.limit
-  if (unit !== 'kind' && unit !== 'truth') return numeric(judgement, windowFor(judgement, all), unit, all)
-  const empty = { quantity, min: null, max: null, aim: null, unit }
-  if (unit === 'kind') {
-    const expected = choices((judgement.limit.pass ?? []).map(kindWords))
-    const text = DEEDS[quantity] ?? `Change the ${wordsFor(quantity).name} to ${expected}.`
-    return { ...empty, expected, text: MOVED.has(quantity) ? `Mount the sign ${expected}.` : text }
+  if (unit === 'kind') return changeKind(judgement, all)
+  return unit === 'truth' ? makeTrue(judgement, all) : numeric(judgement, unit, all)
+}
+
+/** A remedy without numbers. */
+const inWords = (judgement: Judgement, text: string, expected: string | null = null): Remedy => ({
+  quantity: judgement.requirement.quantity,
+  min: null,
+  max: null,
+  aim: null,
+  unit: judgement.limit.unit,
+  expected,
+  text,
+  common: null,
+})
+
+/** To a kind that every row in play lets pass. */
+function changeKind(judgement: Judgement, all: readonly Judgement[]): Remedy {
+  const { quantity } = judgement.requirement
+  const { name } = wordsFor(quantity)
+  let kinds = judgement.limit.pass ?? []
+  for (const row of othersInPlay(judgement, all)) {
+    if (row.requirement.quantity !== quantity) continue
+    const left = kinds.filter((kind) => row.limit.pass?.includes(kind))
+    if (left.length === 0) return inWords(judgement, noneSatisfies(name, namedRows([judgement, row])))
+    kinds = left
   }
+  const expected = choices(kinds.map(kindWords))
+  const text = DEEDS[quantity] ?? `Change the ${name} to ${expected}.`
+  return inWords(judgement, MOVED.has(quantity) ? `Mount the sign ${expected}.` : text, expected)
+}
+
+function makeTrue(judgement: Judgement, all: readonly Judgement[]): Remedy {
+  const { quantity, text: asked } = judgement.requirement
   const turn = TURNED_BACK[String(judgement.decisive[0]?.context?.['lying'])]
-  if (turn !== undefined) return { ...empty, expected: null, text: turn }
+  if (turn !== undefined) return inWords(judgement, turn)
+  const opposite = OPPOSITES.find((pair) => pair.includes(quantity))?.find((one) => one !== quantity)
+  const against = othersInPlay(judgement, all).find(({ requirement }) => requirement.quantity === opposite)
+  if (against) return inWords(judgement, onlyTheSame(namedRows([judgement, against])))
   const expected = expectedOf(judgement)
-  const deed = DEEDS[quantity] ?? `Change the sign so that this holds: ${sentence(judgement.requirement.text)}`
-  return { ...empty, expected, text: expected === null ? deed : `${deed} Expected: ${expected}` }
+  const deed = DEEDS[quantity] ?? `Change the sign so that this holds: ${sentence(asked)}`
+  return inWords(judgement, expected === null ? deed : `${deed} Expected: ${expected}`, expected)
 }
 
 /** The words or cells that the measurement expected, when it said so. */
@@ -66,19 +103,28 @@ function expectedOf(judgement: Judgement): string | null {
   return typeof expected === 'string' && expected !== '' ? expected : null
 }
 
-function numeric(judgement: Judgement, window: Window, unit: NumericUnit, all: readonly Judgement[]): Remedy {
-  if ('ends' in window) return setting(judgement, window.ends, unit, worstValue(judgement))
+function numeric(judgement: Judgement, unit: NumericUnit, all: readonly Judgement[]): Remedy {
+  const dome = domeInstead(judgement, all)
+  if (dome) return setting(dome.row, dome.window, 'mm', commonOf(dome.row, all))
+  const window = windowFor(judgement, all)
+  const common = commonOf(judgement, all)
+  if ('ends' in window) return setting(judgement, window.ends, unit, common, worstValue(judgement))
   const instead = thickerStroke(judgement, window.against, all)
-  if (instead) return setting(instead.row, instead.window, 'ratio')
-  const { quantity } = judgement.requirement
-  return { quantity, min: null, max: null, aim: null, unit, expected: null, text: noWindow(judgement, window) }
+  if (instead) return setting(instead.row, instead.window, 'ratio', commonOf(instead.row, all))
+  return inWords(judgement, noWindow(judgement, window))
 }
 
 /**
  * The value to set a quantity to.
  * @param from what it is now, where the aim should stay near it
  */
-function setting(judgement: Judgement, window: Ends, unit: NumericUnit, from?: number): Remedy {
+function setting(
+  judgement: Judgement,
+  window: Ends,
+  unit: NumericUnit,
+  common: Common | undefined,
+  from?: number,
+): Remedy {
   const { quantity } = judgement.requirement
   const aim = aimIn(window, unit, from)
   const text = sentenceFor(judgement, aim, window, unit)
@@ -90,6 +136,7 @@ function setting(judgement: Judgement, window: Ends, unit: NumericUnit, from?: n
     unit,
     expected: null,
     text,
+    common: common ? { min: kept(common.ends.min), max: kept(common.ends.max), standards: common.standards } : null,
   }
 }
 

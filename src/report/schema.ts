@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { NUMBER_UNITS } from '../sign/quantities.js'
 import { PARTS, USES } from '../sign/sign.js'
+import { STANDARD_KINDS } from '../standards/standard.js'
 import { ReportFinding, ReportStage, ReportVerdict } from './finding-schema.js'
 import { ReportBox, ReportPlace, ReportSource } from './place-schema.js'
 
@@ -95,13 +96,25 @@ export const ReportToMeasure = z
   })
   .meta({ id: 'ToMeasure', description: 'Something undetermined that a gauge or a tape would decide.' })
 
+const count = z.int().nonnegative()
+
+const ReportSummary = z
+  .strictObject({ pass: count, fail: count, undetermined: count, notApplicable: count })
+  .describe('How many findings of each verdict, whatever their force.')
+
 export const ReportStandard = z
   .strictObject({
     id: z.string(),
     revision: z.int().describe('Ours; raised by one whenever a row changes.'),
     title: z.string(),
     edition: z.string(),
+    kind: z
+      .enum(STANDARD_KINDS)
+      .describe('`reference-geometry`: sizes with a name, which no code asks of a sign; all its rows are advice.'),
+    supersededBy: z.string().nullable().describe('The edition that took its place; null when none did.'),
     digest: z.string().describe('Digest of the whole table.'),
+    verdict: ReportVerdict.describe('Over its findings of force `shall`.'),
+    summary: ReportSummary,
     sources: z
       .array(
         z.strictObject({
@@ -125,8 +138,6 @@ export const ReportEngine = z
   })
   .meta({ id: 'Engine', description: 'What made the report.' })
 
-const count = z.int().nonnegative()
-
 export const Report = z
   .strictObject({
     id: z.string().describe('Digest of the question: the same question has the same id and the same report.'),
@@ -136,10 +147,8 @@ export const Report = z
     stages: z
       .strictObject({ drawing: ReportVerdict, product: ReportVerdict, site: ReportVerdict })
       .describe('The same, for each stage alone.'),
-    summary: z
-      .strictObject({ pass: count, fail: count, undetermined: count, notApplicable: count })
-      .describe('How many findings of each verdict, whatever their force.'),
-    standards: z.array(ReportStandard),
+    summary: ReportSummary,
+    standards: z.array(ReportStandard).describe('In the order in which they were asked, each with its own verdict.'),
     decisionRule: z
       .enum(['simple', 'guarded'])
       .describe('`guarded` leaves a value undetermined that lies within its uncertainty of a limit.'),

@@ -1,5 +1,7 @@
 import { boxOfPoints, unionOfBoxes, type Box } from '../geometry/box.js'
 import { isKnown, type Sign } from '../sign/sign.js'
+import { standardOfRequirement } from '../standards/requirement-id.js'
+import type { Finding } from './finding-schema.js'
 import { legendMarkup, type LegendEntry } from './svg-legend.js'
 import { coordinate as n, escaped } from './markup.js'
 import { fixed } from './numbers.js'
@@ -28,6 +30,7 @@ const FONT = 'system-ui, "Segoe UI", "Helvetica Neue", Arial, "DejaVu Sans", san
  */
 export function reportSvg(report: Report, sign: Sign): string {
   const { failing, undecided } = numbered(report)
+  const isShort = report.standards.length === 1
   const content = contentBox(sign)
   const span = Math.max(content?.width ?? 0, content?.height ?? 0)
   const size = Math.max(LEAST_TEXT, span * TEXT_SHARE)
@@ -46,7 +49,7 @@ export function reportSvg(report: Report, sign: Sign): string {
     ? `<g transform="translate(${n(left - content.x)} ${n(top - content.y)})">\n${signMarkup(sign)}\n${marks.markup}\n</g>`
     : `<text x="${n(pad)}" y="${n(top + size)}" font-size="${n(size)}">Nothing on this sign has a known place, so there is nothing to draw.</text>`
   const legendTop = top + (content ? lowest + pad : 3 * size)
-  const legend = legendMarkup(entries(failing, undecided), pad, legendTop, width - 2 * pad, size)
+  const legend = legendMarkup(entries(failing, undecided, isShort), pad, legendTop, width - 2 * pad, size)
   const height = legend.bottom + pad
   const id = escaped(report.id)
   return `<svg xmlns="http://www.w3.org/2000/svg" width="${n(width)}mm" height="${n(height)}mm" viewBox="0 0 ${n(width)} ${n(height)}" role="img" aria-labelledby="${id}-title ${id}-desc" font-family="${escaped(FONT)}" fill="${TEXT_INK}">
@@ -96,7 +99,8 @@ function headingMarkup(report: Report, pad: number, size: number): { markup: str
 
 const clipped = (text: string, most: number): string => (text.length > most ? `${text.slice(0, most - 1)}…` : text)
 
-function entries(failing: Numbered[], undecided: Numbered[]): LegendEntry[] {
+/** @param isShort one standard is asked, so that clauses need no name beside them */
+function entries(failing: Numbered[], undecided: Numbered[], isShort: boolean): LegendEntry[] {
   const more = ({ finding }: Numbered) =>
     finding.whereTotal > MOST_MARKS_PER_FINDING
       ? ` Marked at ${MOST_MARKS_PER_FINDING} of ${finding.whereTotal} places.`
@@ -107,16 +111,21 @@ function entries(failing: Numbered[], undecided: Numbered[]): LegendEntry[] {
     return {
       number,
       undecided: isOpen,
-      head: `${finding.clause} ${finding.title}${force}`,
+      head: `${named(finding, isShort)}${force}`,
       text: isOpen ? '' : `${finding.message} ${finding.remedy?.text ?? ''}${more(item)}`,
     }
   }
   return [...failing.map((item) => entry(item, false)), ...undecided.map((item) => entry(item, true))]
 }
 
+function named({ requirement, clause, title }: Finding, isShort: boolean): string {
+  return `${isShort ? '' : `${standardOfRequirement(requirement)} `}${clause} ${title}`
+}
+
 function description(report: Report, failing: Numbered[], undecided: Numbered[]): string {
+  const isShort = report.standards.length === 1
   const list = (items: Numbered[]) =>
-    items.map(({ number, finding }) => `${number}: ${finding.clause} ${finding.title}`).join('; ')
+    items.map(({ number, finding }) => `${number}: ${named(finding, isShort)}`).join('; ')
   return [
     verdictSentence(report),
     failing.length > 0 ? `Failing, marked with solid frames: ${list(failing)}.` : '',

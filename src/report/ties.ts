@@ -8,7 +8,17 @@ import { worstValue } from './observed.js'
 const MOVE_WITH_THE_PANEL = new Set([
   'installation.lowestBaseline',
   'installation.highestBaseline',
+  'installation.raisedLowestBaseline',
+  'installation.brailleBaselineLowest',
+  'installation.brailleBaselineHighest',
+  'installation.lowestTactile',
+  'installation.highestTactile',
+  'installation.tactileLine',
+  'installation.centreHeight',
+  'installation.topHeight',
+  'installation.brailleHighest',
   'installation.headroom',
+  'symbol.centreHeight',
   'visual.heightAboveFloor',
 ])
 

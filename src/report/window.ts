@@ -2,6 +2,8 @@ import type { Judgement } from '../judge/finding.js'
 import type { MeasureUnit } from '../measure/measurement.js'
 import { isEmpty, meet, type Ends } from '../windows/ends.js'
 import { roundDown, roundUp } from './numbers.js'
+import { domeEnds } from './dome-remedy.js'
+import { othersInPlay, standardsOf } from './in-play.js'
 import { endsOn } from './ties.js'
 
 /** Units in which a quantity is a number. */
@@ -21,23 +23,25 @@ const WIDE = 1.5
 const LARGE_MM = 100
 const MOST_DECIMALS = 6
 
-/** The ends inside which a failed quantity passes, or the row that leaves no such ends. */
-export type Window = { ends: Ends } | { against: Judgement }
+/** The ends inside which a failed quantity passes, or two rows that leave no such ends: the second excludes the first. */
+export type Window = { ends: Ends } | { of: Judgement; against: Judgement }
 
 /**
- * The window of a failed quantity: its own limit and that of every other `shall` row that the same change bears on, as they were
- * judged; then the ends of the other printed unit, each as far as they leave a window at all.
+ * The window of a failed quantity: its own limit and that of every other `shall` row that the same change bears on, of whichever
+ * standard, as they were judged; then the ends of the other printed unit, each as far as they leave a window at all.
  */
 export function windowFor(judgement: Judgement, all: readonly Judgement[]): Window {
   const { min, max, other } = judgement.limit
   let ends: Ends = { min, max }
   const others: (Ends | undefined)[] = [other]
-  for (const row of all) {
-    if (row === judgement || row.requirement.force !== 'shall' || row.verdict === 'not-applicable') continue
-    const its = endsOn(judgement, row, row.limit)
+  const seen: [Judgement, Ends][] = [[judgement, ends]]
+  for (const row of othersInPlay(judgement, all)) {
+    const its = endsOn(judgement, row, row.limit) ?? domeEnds(judgement, row, all, ends)
     if (!its) continue
+    if (its === 'none') return { of: judgement, against: row }
     ends = meet(ends, its)
-    if (isEmpty(ends)) return { against: row }
+    if (isEmpty(ends)) return { of: seen.find(([, end]) => isEmpty(meet(end, its)))?.[0] ?? judgement, against: row }
+    seen.push([row, its])
     if (row.limit.other) others.push(endsOn(judgement, row, row.limit.other))
   }
   for (const narrow of others) {
@@ -45,6 +49,23 @@ export function windowFor(judgement: Judgement, all: readonly Judgement[]): Wind
     if (narrower && !isEmpty(narrower)) ends = narrower
   }
   return { ends }
+}
+
+/** What the standards asked allow together on one quantity, by their limits alone. */
+export interface Common {
+  ends: Ends
+  /** Those that limit the quantity. */
+  standards: string[]
+}
+
+/** Undefined when one standard was asked, or when nothing is left. */
+export function commonOf(judgement: Judgement, all: readonly Judgement[]): Common | undefined {
+  if (standardsOf(all).length < 2) return undefined
+  const { quantity } = judgement.requirement
+  const same = othersInPlay(judgement, all).filter((row) => row.requirement.quantity === quantity)
+  const rows = [judgement, ...same]
+  const ends = rows.map(({ limit: { min, max } }): Ends => ({ min, max })).reduce(meet)
+  return isEmpty(ends) ? undefined : { ends, standards: standardsOf(rows) }
 }
 
 /**

@@ -51,7 +51,7 @@ const joined = (parts: (string | null)[]): string => parts.filter((part) => part
 const plural = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`
 
 /** The verdict in one sentence. */
-export function verdictSentence(report: Report): string {
+export function verdictSentence(report: Pick<Report, 'verdict' | 'findings'>): string {
   const decisive = report.findings.filter((f) => f.force === 'shall')
   const fails = decisive.filter((f) => f.verdict === 'fail').length
   const open = decisive.filter((f) => f.verdict === 'undetermined').length

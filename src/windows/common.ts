@@ -3,6 +3,7 @@ import { smallestExcluding } from './excluding.js'
 import { rowsOf, type ConditionalRow, type RowInForce } from './in-force.js'
 import { domesOf, type JointRegion } from './domes.js'
 import { bySameCharacters } from './lettering.js'
+import { OPPOSITES } from './opposites.js'
 import { regionOf } from './region.js'
 import type { Setting } from './setting.js'
 import type { Conflict, Window } from './window.js'
@@ -56,12 +57,6 @@ const excludingOn = (quantity: string, rows: readonly RowInForce[]): Conflict[] 
     rows: some,
     why: 'no-value',
   }))
-
-/** Quantities of which a sign cannot have both, but for texts that come out the same either way. */
-const OPPOSITES: readonly (readonly [string, string])[] = [
-  ['braille.contracted', 'braille.uncontracted'],
-  ['braille.capitals', 'braille.capitalsKept'],
-]
 
 const opposites = (rows: readonly RowInForce[]): Conflict[] =>
   OPPOSITES.flatMap((pair) => {

@@ -5,6 +5,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { reportHtml } from '../../src/report/html.js'
 import { reportSvg } from '../../src/report/svg.js'
 import { judgement, sampleReport, sampleSign } from './sample.js'
+import { severalReport } from './several.js'
 
 /** Outside check: the rules of axe-core for WCAG 2.0 to 2.2, levels A and AA, in Chromium. */
 
@@ -18,6 +19,7 @@ const reports = {
   failing: sampleReport(),
   passing: sampleReport(sampleSign(), [judgement({ verdict: 'pass', margin: 0.7 }, 6.9)]),
   empty: sampleReport(sampleSign({ lettering: [], braille: [] }), []),
+  several: severalReport(),
 }
 
 describe.skipIf(!present && !process.env.CI)('the page in a browser', () => {

@@ -15,6 +15,7 @@ describe('remedies', () => {
       unit: 'mm',
       expected: null,
       text: 'Set the cell spacing to 6.9 mm (6.13 to 7.60 mm or 0.241 to 0.299 in).',
+      common: null,
     })
   })
 
@@ -66,12 +67,12 @@ describe('remedies', () => {
       requirement: requirement('invented/1/cell-spacing'),
       limit: { ...CELL_SPACING, min: 9, max: 10, other: undefined, clause: '1', printed: '9 mm to 10 mm' },
     })
-    expect(windowFor(row, [row, elsewhere])).toEqual({ against: elsewhere })
+    expect(windowFor(row, [row, elsewhere])).toEqual({ of: row, against: elsewhere })
     expect(remedyFor(row, [row, elsewhere])).toMatchObject({
       min: null,
       max: null,
       aim: null,
-      text: 'No cell spacing satisfies both 703.3.1 (0.241 inch (6.1 mm) to 0.300 inch (7.6 mm)) and 1 (9 mm to 10 mm).',
+      text: 'No cell spacing satisfies both us-ada-2010 703.3.1 (0.241 inch (6.1 mm) to 0.300 inch (7.6 mm)) and invented 1 (9 mm to 10 mm).',
     })
   })
 
