@@ -23,6 +23,22 @@ export function boxOfPoints(points: Iterable<Point>): Box | undefined {
   return left <= right ? { x: left, y: top, width: right - left, height: bottom - top } : undefined
 }
 
+/** The smallest box round all points of all outlines; undefined for no points. */
+export function boxOfOutlines(outlines: readonly (readonly Point[])[]): Box | undefined {
+  let left = Infinity
+  let top = Infinity
+  let right = -Infinity
+  let bottom = -Infinity
+  for (const outline of outlines)
+    for (const { x, y } of outline) {
+      if (x < left) left = x
+      if (x > right) right = x
+      if (y < top) top = y
+      if (y > bottom) bottom = y
+    }
+  return left <= right ? { x: left, y: top, width: right - left, height: bottom - top } : undefined
+}
+
 /** The smallest box round all boxes; undefined for none. */
 export function unionOfBoxes(boxes: Iterable<Box | undefined>): Box | undefined {
   const corners: Point[] = []

@@ -95,8 +95,12 @@ function smallestRoot(a0: number, a1: number, a2: number, a3: number): number {
   return root
 }
 
-const holds = (c: Circle, p: Point): boolean =>
-  Math.hypot(p.x - c.x, p.y - c.y) <= c.radius + INSIDE_SLACK * (1 + c.radius)
+function holds(c: Circle, p: Point): boolean {
+  const x = p.x - c.x
+  const y = p.y - c.y
+  const reach = c.radius + INSIDE_SLACK * (1 + c.radius)
+  return x * x + y * y <= reach * reach
+}
 
 const onDiameter = (a: Point, b: Point): Circle => ({
   x: (a.x + b.x) / 2,

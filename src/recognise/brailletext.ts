@@ -1,4 +1,4 @@
-import { boxOfPoints, unionOfBoxes } from '../geometry/box.js'
+import { boxOfOutlines, unionOfBoxes } from '../geometry/box.js'
 import type { Translator } from '../braille/translator.js'
 import { BRAILLE_CODES, missing, type BrailleBlock, type BrailleLine, type Unknown } from '../sign/sign.js'
 import { alongLine, downLine, lieOf } from './frame.js'
@@ -42,7 +42,7 @@ export function brailleOfText(runs: readonly LaidRun[], translator: Translator, 
   const lines = rows.map((row, i): BrailleLine => {
     row.runs.sort((a, b) => leftOf(a, along) - leftOf(b, along))
     const cells = row.runs.map((r) => cellsOf(r.drawn.text)).join(BLANK)
-    const box = boxOfPoints(row.runs.flatMap((r) => r.characters.flatMap((c) => c.outlines.flat())))
+    const box = boxOfOutlines(row.runs.flatMap((r) => r.characters.flatMap((c) => c.outlines)))
     const place = { element: `${element}/line/${i}`, box, source: row.runs[0].drawn.source }
     return {
       place,

@@ -1,4 +1,4 @@
-import { boxOfPoints, unionOfBoxes } from '../geometry/box.js'
+import { boxOfOutlines, unionOfBoxes } from '../geometry/box.js'
 import type { Point } from '../geometry/point.js'
 import { missing, type Lettering, type LetteringLine, type LetteringPart, type Unknown } from '../sign/sign.js'
 import { alongLine, directionAt, downLine } from './frame.js'
@@ -39,7 +39,7 @@ export function letteringOfOutlines(
     const outlines = line.map((l) => l.piece.outline)
     const place = {
       element: `${element}/line/${i}`,
-      box: boxOfPoints(outlines.flat()),
+      box: boxOfOutlines(outlines),
       source: line[0].piece.shape.source,
     }
     return { place, text: unread, baseline: unread, outlines }

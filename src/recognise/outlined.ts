@@ -1,4 +1,4 @@
-import { boxOfPoints, unionOfBoxes, type Box } from '../geometry/box.js'
+import { boxOfOutlines, unionOfBoxes, type Box } from '../geometry/box.js'
 import {
   isKnown,
   missing,
@@ -101,7 +101,7 @@ export function letteringOfSet({ lines, measures, lie }: OutlinedSet, part: Lett
   const letteringLines = lines.map((line, i): LetteringLine => {
     const { read, start, pieces } = line
     const outlines = pieces.map((p) => p.outline)
-    const box = unionOfBoxes(outlines.map(boxOfPoints))
+    const box = boxOfOutlines(outlines)
     return {
       place: { element: `${element}/line/${i}`, box, source: pieces[0].shape.source },
       text: read.text,

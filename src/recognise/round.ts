@@ -113,12 +113,12 @@ function evenAllRound(points: Polyline, { centre, longer, shorter, angle }: Mome
     const dy = p.y - centre.y
     const along = (dx * cos + dy * sin) / longer
     const across = (dy * cos - dx * sin) / shorter
-    const radius = Math.hypot(along, across)
-    nearest = Math.min(nearest, radius)
-    farthest = Math.max(farthest, radius)
+    const square = along * along + across * across
+    nearest = Math.min(nearest, square)
+    farthest = Math.max(farthest, square)
     angles.push(Math.atan2(across, along))
   }
-  if (farthest > MOST_UNEVEN * nearest) return false
+  if (farthest > MOST_UNEVEN ** 2 * nearest) return false
   angles.sort((a, b) => a - b)
   const gaps = angles.map((a, i) => (i > 0 ? a - angles[i - 1] : a - angles[angles.length - 1] + 2 * Math.PI))
   return Math.max(...gaps) <= WIDEST_GAP

@@ -1,4 +1,4 @@
-import { boxesOverlap, boxOfPoints, type Box } from '../geometry/box.js'
+import { boxesOverlap, boxOfOutlines, type Box } from '../geometry/box.js'
 import type { Lettering, LetteringPart } from '../sign/sign.js'
 import { paintedRuns, withColours } from './colouring.js'
 import type { Cloud, Surface } from './colours.js'
@@ -43,7 +43,7 @@ export function colouredSets(
 
 /** Whether a run lies wholly outside: by its outlines, else by its beginning when it cannot reach in from there. */
 function isOutside({ place, characters, frame, drawn }: LaidRun, edge: Box): boolean {
-  const box = boxOfPoints(characters.flatMap((c) => c.outlines.flat()))
+  const box = boxOfOutlines(characters.flatMap((c) => c.outlines))
   if (box) return !boxesOverlap(edge, box)
   if (!place) return false
   const reach = (frame?.emAlong ?? 0) * drawn.text.length

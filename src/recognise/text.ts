@@ -1,4 +1,4 @@
-import { boxOfPoints, unionOfBoxes, type Box } from '../geometry/box.js'
+import { boxOfOutlines, unionOfBoxes, type Box } from '../geometry/box.js'
 import type { Point } from '../geometry/point.js'
 import { distanceBetween } from '../geometry/gap.js'
 import { betweenOf } from './between.js'
@@ -111,7 +111,7 @@ function lineOf(line: Line, frame: Frame | undefined, element: string): Letterin
   const drawn = line.runs.flatMap((r) => r.characters.flatMap((c) => c.outlines))
   const outlines = line.runs.every((r) => r.face.kind === 'outlines') ? drawn : []
   const first = characters.find((c) => c.outlines.length > 0)
-  const box: Box | undefined = boxOfPoints(drawn.flat())
+  const box: Box | undefined = boxOfOutlines(drawn)
   return {
     place: { element, box, source: line.runs[0].drawn.source },
     text: frame && laid ? { value: spelled(characters, frame), basis: 'drawn' } : asWritten(line),
