@@ -53,6 +53,14 @@ function readingFor(lettering: Lettering, length: Length, sign: Sign): Known<num
   return tellsWhose(sign, family, length) ? readingOf(sign, `${family}.${length}`) : undefined
 }
 
+/** The reading of the stroke as a length, when it is known to be theirs; of characters for sight it is measured as a share only. */
+function strokeReadFor(lettering: Lettering, sign: Sign): Known<number> | undefined {
+  const family = familyOf(lettering, sign)
+  return tellsWhose(sign, family, 'strokeThickness') ? readingOf(sign, `${family}.${STROKE_AS_LENGTH}`) : undefined
+}
+
+const STROKE_AS_LENGTH = 'strokeWidth'
+
 /** The stroke that follows from a measured share of the height. */
 function strokeFrom(share: Known<number>, height: Fact<number>): Known<number> | undefined {
   if (!isKnown(height)) return undefined
@@ -70,7 +78,9 @@ function strokeFrom(share: Known<number>, height: Fact<number>): Known<number> |
 /** A length that was measured on several sets of characters which differ in it: whose readings those are is not told. */
 export function nobodys(lettering: Lettering, length: string, sign: Sign): boolean {
   const family = familyOf(lettering, sign)
-  return isRead(length) && readingOf(sign, `${family}.${length}`) !== undefined && !tellsWhose(sign, family, length)
+  const names = length === 'strokeThickness' ? [length, STROKE_AS_LENGTH] : [length]
+  const isMeasured = names.some((name) => readingOf(sign, `${family}.${name}`) !== undefined)
+  return isRead(length) && isMeasured && !tellsWhose(sign, family, length)
 }
 
 const LENGTHS: readonly string[] = ['characterHeight', 'strokeThickness', 'characterSpacing'] satisfies Length[]
@@ -79,7 +89,7 @@ const isRead = (length: string): length is Length => LENGTHS.includes(length)
 function withReadings(lettering: Lettering, sign: Sign): Lettering {
   const characterHeight = readingFor(lettering, 'characterHeight', sign) ?? lettering.characterHeight
   const share = readingFor(lettering, 'strokeThickness', sign)
-  const stroke = share && strokeFrom(share, characterHeight)
+  const stroke = share ? strokeFrom(share, characterHeight) : strokeReadFor(lettering, sign)
   // Of characters for sight the spacing is measured as a share, which no length follows from.
   const spacing = familyOf(lettering, sign) === 'raised' ? readingFor(lettering, 'characterSpacing', sign) : undefined
   return {

@@ -107,6 +107,12 @@ const NOBODYS: Unknown = {
   why: 'a length was measured on characters of several sizes, and it is not told on which; measure this share itself',
 }
 
+/** Straight sides are as wide at the base as at the face. */
+const strokeAtBase = ({ section, strokeThickness, strokeThicknessAtBase: said }: Lettering): Fact<number> =>
+  !isKnown(said) && isKnown(section) && section.value === 'straight' && isKnown(strokeThickness)
+    ? strokeThickness
+    : said
+
 /** One field of the lettering as a share of another. */
 function share(
   above: 'strokeThickness' | 'strokeThicknessAtBase' | 'characterSpacing' | 'baselineSpacing',
@@ -119,7 +125,8 @@ function share(
     couldBe: ['lettering'],
     doubt: 'more',
     take: eachLettering((lettering, n, sign) => {
-      const [top, bottom] = [lettering[above], lettering[below]]
+      const top = above === 'strokeThicknessAtBase' ? strokeAtBase(lettering) : lettering[above]
+      const bottom = lettering[below]
       if (top === undefined || (above === 'baselineSpacing' && lettering.lines.length < 2))
         return nothing('The text has one line.')
       if (above === 'characterSpacing' && !hasPairs(lettering)) return nothing('No word has two characters.')
