@@ -22,13 +22,15 @@ export function conflictText({ quantities, rows, why }: Conflict, conditional: r
     why === 'opposite' ? onlyTheSame(parties) : noneSatisfies(name, parties),
     ...rows
       .filter(({ limit }) => limit.kind === 'nominal')
-      .map(({ standard }) => `${standard.id} prints its figure without a tolerance.`),
+      .map(
+        ({ standard }) =>
+          `${standard.id} prints its figure without a tolerance; a person may still allow a difference.`,
+      ),
     ...relaxed.map(({ standard, clause, when }) => `${standard.id} ${clause} may relax it (${when.join(', ')}).`),
   ].join(' ')
 }
 
 export function conditionalText({ row, when, clause, isException }: ConditionalRow): string {
-  const hangs = when.join(', ')
-  if (isException) return `${clause} may relax this for a sign: ${hangs}.`
-  return `${row.title}: what is allowed hangs on the sign: ${hangs}.`
+  const hangs = `depending on the sign (${when.join(', ')})`
+  return isException ? `${clause} may relax this, ${hangs}.` : `${row.title}: asked or not, ${hangs}.`
 }

@@ -28,7 +28,8 @@ export function commonWindows(standards: readonly LoadedStandard[], setting: Set
   const rows = found.flatMap(({ inForce }) => inForce)
   const windows: Window[] = []
   const conflicts: Conflict[] = opposites(rows)
-  for (const [quantity, own] of byQuantity(rows))
+  const opposed = new Set(conflicts.flatMap(({ quantities }) => quantities))
+  for (const [quantity, own] of byQuantity(rows.filter(({ row }) => !opposed.has(row.quantity))))
     for (const { rows: same, ...characters } of bySameCharacters(own)) {
       const region = regionOf(same)
       if (region) windows.push({ quantity, ...characters, region, rows: same })
