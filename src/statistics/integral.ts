@@ -4,7 +4,8 @@
  */
 
 const POINTS = 24
-const MOST_HALVINGS = 30
+/** After so many halvings in all, what is there is taken: an integrand whose own digits are at their end never settles. */
+const MOST_HALVINGS = 500
 
 interface Rule {
   nodes: number[]
@@ -43,23 +44,17 @@ function panel(f: (x: number) => number, from: number, to: number): number {
   return sum * half
 }
 
-/** @param precision how much the last halving may change */
+/** @param precision how much the last halving of a piece may change */
 export function integral(f: (x: number) => number, from: number, to: number, precision: number): number {
-  return refined(f, from, to, panel(f, from, to), precision, MOST_HALVINGS)
-}
-
-function refined(
-  f: (x: number) => number,
-  from: number,
-  to: number,
-  whole: number,
-  precision: number,
-  halvings: number,
-): number {
-  const middle = (from + to) / 2
-  const [left, right] = [panel(f, from, middle), panel(f, middle, to)]
-  if (halvings === 0 || Math.abs(left + right - whole) <= precision) return left + right
-  return (
-    refined(f, from, middle, left, precision, halvings - 1) + refined(f, middle, to, right, precision, halvings - 1)
-  )
+  const open = [{ from, to, whole: panel(f, from, to) }]
+  let [sum, halvings] = [0, 0]
+  for (let piece = open.pop(); piece; piece = open.pop()) {
+    const middle = (piece.from + piece.to) / 2
+    const left = { from: piece.from, to: middle, whole: panel(f, piece.from, middle) }
+    const right = { from: middle, to: piece.to, whole: panel(f, middle, piece.to) }
+    const halves = left.whole + right.whole
+    if (Math.abs(halves - piece.whole) > precision && ++halvings < MOST_HALVINGS) open.push(left, right)
+    else sum += halves
+  }
+  return sum
 }

@@ -1,5 +1,5 @@
 import { integral } from './integral.js'
-import { normalQuantile, normalShare } from './normal.js'
+import { ALL_BUT_THE_WHOLE, normalQuantile, normalShare } from './normal.js'
 import { rootOf } from './root.js'
 import { logGamma } from './special-functions.js'
 
@@ -52,8 +52,9 @@ export function oneSidedFactor(count: number, coverage: number, confidence: numb
  * mean, at a stated confidence. The inverse of `oneSidedFactor` in its coverage. Null where not even a half can be said.
  */
 export function oneSidedShare(count: number, distance: number, confidence: number): number | null {
-  const wide = (Math.abs(normalQuantile(confidence)) * (1 + Math.abs(distance))) / Math.sqrt(count)
   const over = (quantile: number): number => oneSidedConfidence(count, distance, quantile) - confidence
-  if (over(0) < 0) return null
-  return normalShare(rootOf(over, distance - wide, distance, { least: 0, precision: FACTOR_PRECISION }))
+  if (distance <= 0 || over(0) < 0) return null
+  const most = Math.min(distance, ALL_BUT_THE_WHOLE)
+  if (over(most) >= 0) return normalShare(most)
+  return normalShare(rootOf(over, 0, most, { precision: FACTOR_PRECISION }))
 }

@@ -1,6 +1,6 @@
 import { chiSquareBeyond, chiSquareQuantile } from './chi-square.js'
 import { integral } from './integral.js'
-import { normalDensity, normalQuantile, normalShareBetween } from './normal.js'
+import { ALL_BUT_THE_WHOLE, normalDensity, normalQuantile, normalShareBetween } from './normal.js'
 import { rootOf } from './root.js'
 
 /**
@@ -18,8 +18,6 @@ const FACTOR_PRECISION = 1e-8
 const FROM_HOWE = { least: 0.95, most: 1.05 }
 /** Within so many standard deviations lies just over a half of all values. */
 const LEAST_QUANTILE = 0.675
-/** A share nearer to 1 than within so many standard deviations is not told apart from it. */
-const MOST_QUANTILE = 5
 const NEWTON_STEPS = 30
 const NEWTON_PRECISION = 1e-13
 
@@ -80,7 +78,7 @@ export function twoSidedFactor(count: number, coverage: number, confidence: numb
 export function twoSidedShare(count: number, distance: number, confidence: number): number | null {
   const over = (quantile: number): number => twoSidedConfidence(count, distance, coverageOf(quantile)) - confidence
   if (distance <= LEAST_QUANTILE || over(LEAST_QUANTILE) < 0) return null
-  const most = Math.min(distance, MOST_QUANTILE)
+  const most = Math.min(distance, ALL_BUT_THE_WHOLE)
   if (over(most) >= 0) return coverageOf(most)
   return coverageOf(rootOf(over, LEAST_QUANTILE, most, { precision: FACTOR_PRECISION }))
 }

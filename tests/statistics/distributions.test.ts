@@ -37,6 +37,7 @@ describe('the normal distribution', () => {
     expect(normalShareBetween(8, 9)).toBe(normalShareBetween(-9, -8))
     expect(normalShareBetween(8, 9)).toBeGreaterThan(0)
     expect(normalShareBetween(-Infinity, Infinity)).toBe(1)
+    for (const z of [1e2, 1e5, 1e9, Infinity]) expect([normalShare(-z), normalShare(z)]).toEqual([0, 1])
   })
 
   test('has no quantile outside 0 to 1', () => {

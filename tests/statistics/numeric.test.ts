@@ -16,6 +16,13 @@ describe('integrals', () => {
   })
 })
 
+test('an integral of what is no number ends', () => {
+  expect(integral(() => NaN, 0, 1, 1e-9)).toBeNaN()
+  // Noise that no halving takes away: the mean of the integrand is a half.
+  const noise = (x: number): number => (Math.abs(Math.sin(x * 1e9)) * 1e4) % 1
+  expect(integral(noise, 0, 1, 1e-12)).toBeCloseTo(0.5, 1)
+})
+
 describe('roots', () => {
   test('of straight, curved and flat functions, wherever the search begins', () => {
     fc.assert(

@@ -189,6 +189,22 @@ describe('the share within', () => {
   })
 })
 
+describe('absurd readings', () => {
+  test('have an answer too, and soon', () => {
+    for (const count of [2, 7, 1000, 100_000])
+      for (const mean of [-1e9, -3e4, -1e-9, 0, 1e-9, 3e4, 1e9])
+        for (const limits of [{ min: 0 }, { max: 0 }, { min: -1, max: 1 }]) {
+          const spread = { count, mean, standardDeviation: 1 }
+          const share = shareWithin(spread, limits, 0.95)
+          if (share !== null) expect(share).toBeGreaterThan(0.5)
+          if (share !== null) expect(share).toBeLessThan(1)
+          expect(moreReadings(spread, limits, MOSTLY) === 0).toBe((share ?? 0) >= 0.95)
+          const { min = mean, max = mean } = toleranceInterval(spread, limits, MOSTLY)
+          expect(max - min).toBeGreaterThan(0)
+        }
+  })
+})
+
 describe('the distance from the limits', () => {
   test('is that of the nearer one, in standard deviations', () => {
     const spread = { count: 3, mean: 3, standardDeviation: 0.5 }
