@@ -17,7 +17,8 @@ export interface Arc {
   sweep: number
 }
 
-const QUARTER = Math.PI / 2
+export const WHOLE_TURN = 2 * Math.PI
+const QUARTER = WHOLE_TURN / 4
 const QUARTER_ERROR = 2.73e-4
 
 /** How far a drawn arc may be from its cubics, in millimetres. */
@@ -82,19 +83,37 @@ export function cubicsOfArc({ frame, start, sweep }: Arc, to?: Point): Segment[]
   const wanted = Math.ceil(((radius * QUARTER_ERROR) / ARC_TOLERANCE) ** (1 / 6))
   const perQuarter = Math.min(Math.max(wanted, 1), MOST_PIECES_PER_QUARTER)
   const pieces = Math.max(1, Math.ceil((Math.abs(sweep) / QUARTER) * perQuarter - 1e-9))
+  const cubics = sweep === WHOLE_TURN && start === 0 ? wholeTurn(pieces) : cubicsOfUnitCircle(start, sweep, pieces)
+  return cubics.map(({ c1, c2, to: end }, i) => {
+    const last = to !== undefined && i === pieces - 1
+    return { kind: 'cubic', c1: apply(frame, c1), c2: apply(frame, c2), to: last ? to : apply(frame, end) }
+  })
+}
+
+type Cubic = Extract<Segment, { kind: 'cubic' }>
+
+function cubicsOfUnitCircle(start: number, sweep: number, pieces: number): Cubic[] {
   const step = sweep / pieces
   const handle = (4 / 3) * Math.tan(step / 4)
-  const segments: Segment[] = []
   let [cos, sin] = [Math.cos(start), Math.sin(start)]
-  for (let i = 1; i <= pieces; i++) {
-    const c1 = apply(frame, { x: cos - handle * sin, y: sin + handle * cos })
-    const angle = start + i * step
+  return Array.from({ length: pieces }, (_, i) => {
+    const c1 = { x: cos - handle * sin, y: sin + handle * cos }
+    const angle = start + (i + 1) * step
     cos = Math.cos(angle)
     sin = Math.sin(angle)
-    const c2 = apply(frame, { x: cos + handle * sin, y: sin - handle * cos })
-    segments.push({ kind: 'cubic', c1, c2, to: to && i === pieces ? to : apply(frame, { x: cos, y: sin }) })
-  }
-  return segments
+    return { kind: 'cubic', c1, c2: { x: cos + handle * sin, y: sin - handle * cos }, to: { x: cos, y: sin } }
+  })
+}
+
+/** Circles are many and alike: by the number of pieces that one is cut into. */
+const turns = new Map<number, Cubic[]>()
+
+function wholeTurn(pieces: number): Cubic[] {
+  const known = turns.get(pieces)
+  if (known) return known
+  const made = cubicsOfUnitCircle(0, WHOLE_TURN, pieces)
+  turns.set(pieces, made)
+  return made
 }
 
 /** Files round their matrices: a circle that is out of round by less than this share of its radius is one. */

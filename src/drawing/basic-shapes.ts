@@ -1,6 +1,6 @@
 import type { Matrix } from '../geometry/matrix.js'
 import type { Point } from '../geometry/point.js'
-import { ellipseFrame } from './arc.js'
+import { ellipseFrame, WHOLE_TURN } from './arc.js'
 import { parseLength, type Axis, type LengthContext } from './length.js'
 import { parseNumbers } from './numbers.js'
 import { outlineOfPath } from './path.js'
@@ -90,8 +90,6 @@ function radii(read: Read, lengths: LengthContext): { rx: number; ry: number } {
   const ry = readLength(read('ry'), 'ry', 'y', lengths)
   return { rx: sizeOf(rx ?? ry ?? 0, 'rx'), ry: sizeOf(ry ?? rx ?? 0, 'ry') }
 }
-
-const WHOLE_TURN = 2 * Math.PI
 
 function drawEllipse(pen: Pen, centre: Point, rx: number, ry: number): void {
   if (rx === 0 || ry === 0) return

@@ -43,13 +43,16 @@ export function decode(bytes: Uint8Array): string {
   return text
 }
 
+/** Reads ASCII as itself, whatever else the bytes are. */
+const ASCII = new TextDecoder('latin1')
+
 function encodingOf(bytes: Uint8Array): string {
   if (startsWith(bytes, [0xff, 0xfe, 0, 0]) || startsWith(bytes, [0, 0, 0xfe, 0xff])) throw utf32()
   if (startsWith(bytes, [0x3c, 0, 0, 0]) || startsWith(bytes, [0, 0, 0, 0x3c])) throw utf32()
   if (startsWith(bytes, [0xff, 0xfe]) || startsWith(bytes, [0x3c, 0])) return 'utf-16le'
   if (startsWith(bytes, [0xfe, 0xff]) || startsWith(bytes, [0, 0x3c])) return 'utf-16be'
   if (startsWith(bytes, [0xef, 0xbb, 0xbf])) return 'utf-8'
-  const start = Array.from(bytes.subarray(0, DECLARATION_LENGTH), (b) => String.fromCharCode(b)).join('')
+  const start = ASCII.decode(bytes.subarray(0, DECLARATION_LENGTH))
   const declared = /^\s*<\?xml[^>]*?\sencoding\s*=\s*["']([\w.:-]{1,40})["']/.exec(start)?.[1]?.toLowerCase() ?? 'utf-8'
   // A file that was converted without its declaration: it starts with a one-byte "<", so it cannot be UTF-16.
   if (UTF_16.test(declared)) return 'utf-8'

@@ -89,6 +89,7 @@ export class Pen {
     const slack = SAME_ELLIPSE * Math.max(Math.hypot(a, b), Math.hypot(c, d))
     const turn = this.arcs.reduce((sum, arc) => sum + arc.sweep, 0)
     if (Math.abs(Math.abs(turn) - 2 * Math.PI) > SAME_ELLIPSE || this.longestLine > slack) return undefined
+    if (this.arcs.length === 1) return first.frame
     const same = this.arcs.every(
       ({ frame, sweep }) =>
         sweep > 0 === turn > 0 &&

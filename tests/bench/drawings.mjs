@@ -135,7 +135,7 @@ export function signOfBytes(bytes, translator, { roomsPerLine = 1, curves = fals
 
 /** The three sizes that the goals name. */
 export const signs = (translator) => ({
-  '4 KB': signOfBytes(3_800, translator),
+  '4 KB': signOfBytes(4_000, translator),
   '40 KB': signOfBytes(39_500, translator),
   '576 KB': signOfBytes(576_000, translator, { roomsPerLine: 4, curves: true }),
 })
