@@ -1,6 +1,7 @@
 import { mkdir, readFile, writeFile } from 'node:fs/promises'
 import { dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
+import { z } from 'zod'
 import { limitsMarkdown } from './service/limits-page.js'
 import { problemMarkdown } from './service/problem-pages.js'
 import { PROBLEM_TYPES } from './service/problem-table.js'
@@ -15,9 +16,11 @@ import { listStandards } from './standards/catalogue.js'
  * Writes what is made from the schemas and the tables: the OpenAPI document, the page of the limits,
  * of each problem and of each standard.
  * With `--compare` nothing is written; the exit status is 1 when a file on disk differs.
+ * With `--lock` the digests of revisions that are not locked yet are locked.
  */
 
 const ROOT = fileURLToPath(new URL('..', import.meta.url))
+const LOCK = 'tests/standards/digests.json'
 
 async function generated(): Promise<Map<string, string>> {
   const app = await buildService({ ...DEFAULT_SETTINGS, logLevel: 'silent' })
@@ -38,15 +41,26 @@ async function generated(): Promise<Map<string, string>> {
 
 const onDisk = (path: string): Promise<string | undefined> => readFile(join(ROOT, path), 'utf8').catch(() => undefined)
 
+async function write(path: string, text: string) {
+  await mkdir(dirname(join(ROOT, path)), { recursive: true })
+  await writeFile(join(ROOT, path), text)
+}
+
+/** The digest of each revision of each table. A line is only ever added: what was locked is what clients have in their reports. */
+async function lock(path: string) {
+  const locked = z.record(z.string(), z.string()).parse(JSON.parse((await onDisk(path)) ?? '{}'))
+  for (const { id, revision, digest } of listStandards()) locked[`${id}@${revision}`] ??= digest
+  const lines = Object.entries(locked).sort(([a], [b]) => (a < b ? -1 : 1))
+  await write(path, `${JSON.stringify(Object.fromEntries(lines), null, 2)}\n`)
+}
+
 const compare = process.argv.includes('--compare')
+if (process.argv.includes('--lock')) await lock(LOCK)
 let differing = 0
 for (const [path, text] of await generated()) {
   if ((await onDisk(path)) === text) continue
   differing++
-  if (!compare) {
-    await mkdir(dirname(join(ROOT, path)), { recursive: true })
-    await writeFile(join(ROOT, path), text)
-  }
+  if (!compare) await write(path, text)
   process.stdout.write(`${compare ? 'differs' : 'written'}: ${path}\n`)
 }
 if (compare && differing > 0) {

@@ -54,7 +54,7 @@ export function windowFor(judgement: Judgement, all: readonly Judgement[]): Wind
 /** What the standards asked allow together on one quantity, by their limits alone. */
 export interface Common {
   ends: Ends
-  /** Those that limit the quantity. */
+  /** Those that limit the quantity, in the order asked. */
   standards: string[]
 }
 
@@ -65,7 +65,8 @@ export function commonOf(judgement: Judgement, all: readonly Judgement[]): Commo
   const same = othersInPlay(judgement, all).filter((row) => row.requirement.quantity === quantity)
   const rows = [judgement, ...same]
   const ends = rows.map(({ limit: { min, max } }): Ends => ({ min, max })).reduce(meet)
-  return isEmpty(ends) ? undefined : { ends, standards: standardsOf(rows) }
+  const limiting = standardsOf(rows)
+  return isEmpty(ends) ? undefined : { ends, standards: standardsOf(all).filter((id) => limiting.includes(id)) }
 }
 
 /**
