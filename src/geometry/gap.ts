@@ -142,6 +142,9 @@ function compareRuns(way: Way, a: Edges, p: number, b: Edges, q: number): void {
     const [ax1, ay1, ax2, ay2] = [first[i], first[i + 1], first[i + 2], first[i + 3]]
     const [left, right] = ax1 < ax2 ? [ax1, ax2] : [ax2, ax1]
     const [top, bottom] = ay1 < ay2 ? [ay1, ay2] : [ay2, ay1]
+    const aside = Math.max(0, left - b.boxes[4 * q + 2], b.boxes[4 * q] - right)
+    const apart = Math.max(0, top - b.boxes[4 * q + 3], b.boxes[4 * q + 1] - bottom)
+    if (aside * aside + apart * apart >= way.square) continue
     for (let j = 2 * b.runs[2 * q]; j < 2 * b.runs[2 * q + 1] - 2; j += 2) {
       const [bx1, by1, bx2, by2] = [second[j], second[j + 1], second[j + 2], second[j + 3]]
       const across = Math.max(0, left - Math.max(bx1, bx2), Math.min(bx1, bx2) - right)

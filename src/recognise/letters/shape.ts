@@ -15,6 +15,8 @@ export interface Shape {
 /** The longer side of the box in steps: far finer than anything that is looked at, far coarser than what rounding does. */
 const STEPS = 2 ** 20
 
+const HALF = 0.5
+
 const RULES: Layer['rule'][] = ['nonzero', 'evenodd']
 const EFFECTS: Layer['effect'][] = ['add', 'cut', 'flip']
 
@@ -30,8 +32,9 @@ export function shapeOf({ layers }: Ink, { x, y, width, height }: Box): Shape {
     for (const contour of contours) {
       numbers[at++] = contour.length / 2
       for (let i = 0; i < contour.length; i += 2) {
-        numbers[at++] = Math.round((contour[i] - x) * scale)
-        numbers[at++] = Math.round((contour[i + 1] - y) * scale)
+        // Nothing lies left of the box or above it, and the array takes whole parts: this rounds.
+        numbers[at++] = (contour[i] - x) * scale + HALF
+        numbers[at++] = (contour[i + 1] - y) * scale + HALF
       }
     }
   }
