@@ -21,11 +21,11 @@ const DECIMALS = 1e4
 
 /**
  * @param asked the standards that the request names; empty when it names none.
- * @param standard the standard whose spacing is used when none is named or when the named ones leave no common spacing.
+ * @param standard the standard whose spacing is used where none is named, where the named ones leave it open, and when they exclude each other.
  * @throws {Error} when `standard` has no braille spacing.
  */
 export function settingFor(asked: readonly Standard[], standard: Standard): TranslationSetting {
-  const spacing = spacingFor(asked) ?? spacingFor([standard])
+  const spacing = spacingFor(asked, standard) ?? spacingFor([standard])
   if (!spacing) throw new Error(`${standard.id} has no rows for the spacing of braille.`)
   const restricts = asked.some(({ requirements }) =>
     requirements.some((row) => row.quantity === CAPITALS_QUANTITY && row.force === 'shall'),

@@ -4,8 +4,10 @@ import { spacingFor } from '../../src/braille/spacing.js'
 import { settingFor, translateText } from '../../src/braille/translate.js'
 import { Translation, TranslationRequest } from '../../src/braille/translation-schema.js'
 import { Refusal } from '../../src/refusal.js'
-import { findStandards } from '../../src/standards/catalogue.js'
+import { findStandards, listStandards } from '../../src/standards/catalogue.js'
 import type { Standard } from '../../src/standards/standard.js'
+import { commonWindows } from '../../src/windows/common.js'
+import { isWithin } from '../../src/windows/ends.js'
 import { translator } from './translator.js'
 
 const ada = ((): Standard => {
@@ -53,6 +55,30 @@ describe('spacing for a standard', () => {
   })
   it('falls back on the first printed unit when the two exclude each other', () =>
     expect(spacingFor([only(0.1, 2.5)])?.dotSpacing).toBe(2.54))
+  // California Building Code 2019, table 11B-703.3.1: 0.100 in and 0.300 in, without a tolerance.
+  it('is the printed figure where a standard prints no range', () => {
+    const california = findStandards(['us-ca-2019'])
+    expect(spacingFor(california)).toEqual({ dotSpacing: 2.54, cellSpacing: 7.62, lineSpacing: 10.1 })
+    expect(spacingFor([...california, ada])).toMatchObject({ dotSpacing: 2.54, cellSpacing: 7.62 })
+  })
+  // Korean notice of 10 September 2020, as the press reports it: cells 5.5 to 6.9 mm, lines at least 10 mm.
+  it('is settled by the usual standard where those asked leave it open, as far as they allow', () => {
+    const korea = findStandards(['kr-2020'])
+    expect(spacingFor(korea)).toBeUndefined()
+    expect(spacingFor(korea, ada)).toEqual({ dotSpacing: 2.4, cellSpacing: 6.2, lineSpacing: 10.1 })
+  })
+  it('lies in the windows of whichever standard is asked', () => {
+    for (const standard of listStandards()) {
+      const spacing = spacingFor([standard], ada)
+      const { windows } = commonWindows([standard], { use: 'permanent-room' })
+      for (const [name, value] of Object.entries(spacing ?? {})) {
+        const region = windows.find(({ quantity }) => quantity === `braille.${name}`)?.region
+        if (region && 'ends' in region)
+          expect(isWithin(Number(value), region.ends), `${standard.id} ${name}`).toBe(true)
+      }
+      expect(spacing, standard.id).toBeDefined()
+    }
+  })
   it('is unknown when standards exclude each other or have no such row', () => {
     expect(spacingFor([ada, only(0.2, 5.08)])).toBeUndefined()
     expect(spacingFor([])).toBeUndefined()

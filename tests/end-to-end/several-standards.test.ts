@@ -1,8 +1,9 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { check } from '../../src/check.js'
+import { SignDescription } from '../../src/sign/description.js'
 import { standardOfRequirement } from '../../src/standards/requirement-id.js'
-import { translator } from '../measure/signs.js'
+import { PUMP_ROOM, translator, withValues } from '../measure/signs.js'
 
 /**
  * One drawing held against several standards. The drawing is our own, with dots of a cell 2.7 mm apart. Figures: 2010 ADA Standards, table
@@ -70,4 +71,34 @@ test('a size with a name is advice: it changes no verdict and narrows no remedy'
   expect(beside.verdict).toBe(alone.verdict)
   expect(beside.standards[1]).toMatchObject({ id: 'nls-800', kind: 'reference-geometry', verdict: 'not-applicable' })
   expect(spacing(beside, 'us-ada-2010')?.remedy).toMatchObject({ min: spacing(alone, 'us-ada-2010')?.remedy?.min })
+})
+
+describe('a remedy that is followed', () => {
+  const standards = ['us-ada-2010', 'au-aba', 'kr-2020']
+  const DOT = ['braille.dotBaseDiameter', 'braille.dotHeight', 'braille.domeRadius']
+
+  /** Verdicts and remedies of the rows on the shape of a dot; the sizes are invented. */
+  function dot(dotBaseDiameter: number, dotHeight: number) {
+    const values = { 'braille.0.dotBaseDiameter': dotBaseDiameter, 'braille.0.dotHeight': dotHeight }
+    const sign = SignDescription.parse(withValues(PUMP_ROOM, values))
+    const { findings } = check({ sign, standards, options }, translator)
+    const rows = findings.filter(({ quantity }) => DOT.includes(quantity))
+    return { failing: rows.filter(({ verdict }) => verdict === 'fail'), judged: rows.map(({ verdict }) => verdict) }
+  }
+
+  test.each([
+    ['too low on the widest base', 1.6, 0.6],
+    ['too low on the narrowest base', 1.5, 0.6],
+    ['too round on the narrowest base', 1.5, 0.75],
+    ['too wide', 1.75, 0.8],
+    ['too wide and too low', 1.75, 0.5],
+  ])('mends a dot that is %s, by every standard', (_, base, height) => {
+    let size = { 'braille.dotBaseDiameter': base, 'braille.dotHeight': height }
+    const { failing } = dot(base, height)
+    expect(failing.length).toBeGreaterThan(0)
+    for (const { remedy } of failing) if (remedy && remedy.aim !== null) size = { ...size, [remedy.quantity]: remedy.aim }
+    const mended = dot(size['braille.dotBaseDiameter'], size['braille.dotHeight'])
+    expect(mended.failing.map(({ message }) => message)).toEqual([])
+    expect(new Set(mended.judged)).toEqual(new Set(['pass']))
+  })
 })
