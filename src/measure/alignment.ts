@@ -2,7 +2,7 @@ import { isKnown, type Alignment, type Basis, type BrailleBlock, type Lettering,
 import { eachBlock } from './braille.js'
 import { unplaced, unsized } from './dots.js'
 import { gapOf, nothing, pointerOf, take, type Ask } from './facts.js'
-import { extentOfBox, frameOf, linesOf, type Frame } from './frame.js'
+import { extentOfBox, frameOf, linesOf, type Extent, type Frame } from './frame.js'
 import { raisedLettering, type Numbered } from './lettering.js'
 import type { Gap } from './measurement.js'
 import { isSurplus } from './pairing.js'
@@ -30,6 +30,10 @@ interface Ends {
   middle: number | undefined
 }
 
+interface Line extends Ends {
+  extent: Extent | undefined
+}
+
 const nearest = (a: number[], b: number[]): number => Math.min(...a.flatMap((x) => b.map((y) => Math.abs(x - y))))
 
 /** How far two things are from standing in each way: flush left, centred, flush right. */
@@ -42,21 +46,39 @@ function offsets(a: Ends, b: Ends): { kind: Alignment; off: number }[] {
   ]
 }
 
-/** The ends of each line of a set of characters; undefined for one whose place is not known. */
-function endsOfLines(lettering: Lettering, frame: Frame): (Ends | undefined)[] {
+/** The ends of each line of a set of characters, with where it stands; undefined for one whose place is not known. */
+function endsOfLines(lettering: Lettering, frame: Frame): (Line | undefined)[] {
   const extents = linesOf(lettering, frame)
   return lettering.lines.map(({ baseline }, i) => {
     const extent = extents[i]
     const start = isKnown(baseline) ? [frame.of(baseline.value).x] : []
-    if (!extent) return start.length > 0 ? { lefts: start, rights: [], middle: undefined } : undefined
+    if (!extent) return start.length > 0 ? { lefts: start, rights: [], middle: undefined, extent } : undefined
     const ends = Number.isFinite(extent.right)
     return {
       lefts: [extent.left, ...start],
       rights: ends ? [extent.right] : [],
       middle: ends ? (extent.left + extent.right) / 2 : undefined,
+      extent,
     }
   })
 }
+
+/** Lines that stand beside each other are one: the number of a room beside its name, say. */
+function inRows(lines: Line[]): Ends[] {
+  const rows: Line[][] = []
+  for (const line of lines) {
+    const row = rows.find((others) => others.some((other) => isBeside(line.extent, other.extent)))
+    if (row) row.push(line)
+    else rows.push([line])
+  }
+  return rows.map((row) => (row.length === 1 ? row[0] : together(row)))
+}
+
+/** Whether two lines share more than half the height of the lower of them. */
+const isBeside = (a: Extent | undefined, b: Extent | undefined): boolean =>
+  a !== undefined &&
+  b !== undefined &&
+  Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top) > Math.min(a.bottom - a.top, b.bottom - b.top) / 2
 
 const heightOf = (lettering: Lettering[]): number =>
   Math.max(0, ...lettering.map(({ characterHeight }) => (isKnown(characterHeight) ? characterHeight.value : 0)))
@@ -92,13 +114,14 @@ function alignmentOfLines(sign: Sign): Found {
   })
   const frame = frameOf(sign)
   const lines = raised.flatMap(({ lettering }) => endsOfLines(lettering, frame))
-  const known = lines.filter((ends) => ends !== undefined)
-  if (known.length < lines.length || known.length === 0) return gap('the place of the lines is not known')
+  const placed = lines.filter((ends) => ends !== undefined)
+  if (placed.length < lines.length || placed.length === 0) return gap('the place of the lines is not known')
   // The lines of one described set are placed by its first alone.
   if (
     raised.some(({ lettering: { lines: own } }) => own.length > 1 && own.every(({ outlines }) => outlines.length === 0))
   )
     return gap('only the first line is placed by a description')
+  const known = inRows(placed)
   const kind = known.length === 1 ? onPanel(known[0], sign) : amongEachOther(known, raised)
   if (kind === undefined) return gap(known.every(isWhole) ? 'the panel is not known' : RIGHT_END)
   return {

@@ -1,8 +1,8 @@
-import { isKnown, type BrailleBlock, type Sign, type Unknown } from '../sign/sign.js'
+import { isKnown, type BrailleBlock, type Fact, type Place, type Sign, type Unknown } from '../sign/sign.js'
 import { NO_BRAILLE } from './braille.js'
 import { unplaced, unsized } from './dots.js'
-import { basisOf, gapOf, nothing } from './facts.js'
-import { extentOfBlock, extentOfBox, frameOf, linesOf } from './frame.js'
+import { basisOf, gapOf, nothing, pointerOf } from './facts.js'
+import { extentOfBlock, extentOfBox, frameOf, linesOf, type Extent } from './frame.js'
 import { baselines, extreme, highest, levelAt, lowest, panelBottom, type Choice, type Level } from './heights.js'
 import { letteringIn, NO_LETTERING, noLettering, raisedLettering, type Numbered } from './lettering.js'
 import type { Gap, Observation } from './measurement.js'
@@ -40,10 +40,19 @@ function edgesOfCharacters(sign: Sign, lettering: Numbered[], side: 'top' | 'bot
       found.levels.push(levelAt(extent[side], basis, edge, [line.place]))
       const text = isKnown(line.text) ? line.text.value : ''
       if (line.outlines.length === 0 && REACHES[side].test(text.normalize('NFD')))
-        found.gaps.push(gapOf(OUTLINES_TELL, set.place, { pointer: '/drawing', ask: 'What does the sign look like?' }))
+        found.levels.push(beyond(extent, side, edge, line.place))
     })
   }
   return found
+}
+
+/** Where an end lies that reaches beyond the line: no farther than the characters are high. */
+function beyond({ top, bottom }: Extent, side: 'top' | 'bottom', edge: Fact<number>, place: Place): Level {
+  const ask = { pointer: '/drawing', ask: 'What does the sign look like, at true scale?' }
+  const level: Level = { up: OUTLINES_TELL, places: [place], ask }
+  if (!isKnown(edge)) return level
+  const [at, most] = side === 'top' ? [top, top - (bottom - top)] : [bottom, bottom + (bottom - top)]
+  return { ...level, between: [edge.value - at, edge.value - most] }
 }
 
 const DRAWN = { basis: 'drawn' as const }
@@ -88,11 +97,14 @@ function content(sign: Sign): Found {
   const all = sign.lettering.map((lettering, n) => ({ lettering, n }))
   const edges = both(edgesOfCharacters(sign, all, 'top'), edgesOfBraille(sign, 'top'))
   const edge = lowerEdge(sign)
-  for (const { field, figure, place } of sign.pictograms) {
+  for (const [n, { field, figure, place }] of sign.pictograms.entries()) {
     const box = isKnown(field) ? field.value : figure
     if (box)
       edges.levels.push(levelAt(extentOfBox(box, frameOf(sign)).top, isKnown(field) ? field : DRAWN, edge, [place]))
-    else edges.gaps.push(gapOf({ unknown: 'missing-fact', why: 'the place of the pictogram is not known' }, place))
+    else {
+      const ask = { pointer: pointerOf(place, 'pictograms', n, 'field'), ask: 'Where is the field of the pictogram?' }
+      edges.gaps.push(gapOf({ unknown: 'missing-fact', why: 'the place of the pictogram is not known' }, place, ask))
+    }
   }
   return extremeOf(sign, edges, highest, 'The sign has nothing on it.')
 }

@@ -72,6 +72,18 @@ describe('lines among each other', () => {
     expect(ofText(lines([20, 100], [24, 40]))).toEqual(['other'])
   })
 
+  test('beside each other are one line', () => {
+    const sign = lines([20, 100], [20, 40])
+    const [set] = sign.lettering
+    const number = {
+      ...set,
+      lines: [{ ...set.lines[0], baseline: drawn({ x: 150, y: 40 }), outlines: [rectangle(150, 20, 30, 20)] }],
+    }
+    expect(ofText({ ...sign, lettering: [set, number] })).toEqual(['flush-left'])
+    const below = { ...number, lines: [{ ...number.lines[0], outlines: [rectangle(150, 90, 30, 20)] }] }
+    expect(ofText({ ...sign, lettering: [set, below] })).toEqual(['other'])
+  })
+
   test('are read as the sign hangs', () => {
     const sign = turned(lines([20, 100], [20, 40]), { a: 0, b: 1, c: -1, d: 0, e: 0, f: 0 }, 90)
     expect(ofText(sign)).toEqual(['flush-left'])

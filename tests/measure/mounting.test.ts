@@ -69,6 +69,14 @@ describe('edges that only outlines tell', () => {
     expect(valuesOf(at(level), 'installation.lowestTactile')).toEqual([1410])
   })
 
+  test('and does not where the braille is lower than it may hang', () => {
+    const quay = { 'lettering.0.text': 'QUAY', 'lettering.0.lines': ['QUAY'] }
+    expect(reasonsOf(at(quay), 'installation.lowestTactile')).toEqual([])
+    // Baseline at y = 40, so the 20 mm high characters hang to y = 60 at most
+    const beside = { ...quay, 'braille.0.lines': ['quay'], 'braille.0.origin': { x: 150, y: 50 } }
+    expect(reasonsOf(at(beside), 'installation.lowestTactile')).toEqual(['missing-fact'])
+  })
+
   test('a mark above a capital leaves the highest edge open', () => {
     const accented = { 'lettering.0.text': 'CAFÉ', 'lettering.0.lines': ['CAFÉ'] }
     expect(reasonsOf(at(accented), 'installation.highestTactile')).toEqual(['missing-fact'])
