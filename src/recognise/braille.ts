@@ -99,7 +99,8 @@ function chooseFor(
   if (group.dots.length < fewest) return 'stray'
   if ('undecided' in choice) return { unread: choice.undecided }
   if (options.named || isExpected(choice)) return choice
-  const characters = { areKnown: options.expected.length > 0, lies: options.lies ?? [] }
+  const lies = options.lies ?? []
+  const characters = { areKnown: options.expected.length > 0 || lies.length > 0, lies }
   const doubt = doubtOf(choice, rotationOf(choice), characters)
   return doubt === undefined ? choice : { unread: doubt }
 }

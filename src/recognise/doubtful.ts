@@ -6,14 +6,14 @@ import type { ChosenReading } from './orientation.js'
  * What says a text of the sign, or was named braille, is not looked at here.
  */
 
-/** Lines of no more cells than this are believed only when they say something beside words that are known. */
+/** Lines of no more cells than this are believed only when they say something beside characters that are known. */
 const FEW_CELLS = 2
 /** Degrees from the characters' own line, either way, from which on braille runs across them. */
 const ACROSS = 45
 
 /** What is known of the characters of the drawing. */
 export interface Characters {
-  /** Whether any words of the sign are known. */
+  /** Whether any characters of the sign are known for such. */
   areKnown: boolean
   lies: readonly Lie[]
 }
