@@ -3,8 +3,9 @@ import { configDefaults, defineConfig } from 'vitest/config'
 export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
-    // The accuracy page is made anew and compared by a command of its own: npx vitest run tests/accuracy
-    exclude: [...configDefaults.exclude, 'tests/accuracy/**'],
+    // Commands of their own: the accuracy page is made anew and compared, and what another client waits is measured, by
+    // npx vitest run tests/accuracy and npx vitest run tests/bench
+    exclude: [...configDefaults.exclude, 'tests/accuracy/**', 'tests/bench/**'],
     testTimeout: 120_000,
     hookTimeout: 120_000,
     pool: 'forks',

@@ -4,8 +4,11 @@ import { Refusal } from '../refusal.js'
 import { reportHtml } from '../report/html.js'
 import { reportJson } from '../report/json.js'
 import { reportSvg } from '../report/svg.js'
+import { LongJson } from './json.js'
+import { ServiceProblem } from './problems.js'
+import { fromJson } from './read-request.js'
 import { readingAnswer } from './reading-answer.js'
-import type { Answer, RefusedAnswer, Task } from './task.js'
+import type { Answer, RefusedAnswer, Task, UnreadTask } from './task.js'
 
 /**
  * What the core answers to a task, as text or as bytes of text, in the form asked for.
@@ -21,15 +24,21 @@ export function answer(task: Task, translator: Translator): Answer {
 }
 
 /** The same across threads, where an error keeps its message only: a refusal is answered as plain data. */
-export function answerOrRefusal(task: Task, translator: Translator): Answer | RefusedAnswer {
+export function answerOrRefusal(task: Task | UnreadTask, translator: Translator): Answer | RefusedAnswer {
   try {
-    const { body, tag } = answer(task, translator)
+    const { body, tag } = answer('json' in task ? read(task) : task, translator)
     // Bytes cross with all the memory that they are a part of, so they get a small one of their own.
     const own = typeof body === 'string' ? body : new Uint8Array(body)
     return { body: own, ...(tag !== undefined && { tag }) }
   } catch (error) {
-    if (!(error instanceof Refusal)) throw error
-    const { type, detail, errors, excess } = error
+    const known = error instanceof Refusal || (error instanceof ServiceProblem && error.type === 'malformed-json')
+    if (!known) throw error
+    const { type, detail, errors, excess } = error as Refusal
     return { refused: { type, detail, errors, ...(excess && { excess }) } }
   }
 }
+
+const read = ({ json, ...question }: UnreadTask): Task => ({
+  ...question,
+  input: fromJson(new LongJson(json).read()),
+})

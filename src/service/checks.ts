@@ -1,13 +1,13 @@
-import type { FastifyInstance } from 'fastify'
+import type { FastifyInstance, FastifyRequest } from 'fastify'
 import type { Translator } from '../braille/translator.js'
-import { check } from '../check.js'
+import { check, type CheckInput } from '../check.js'
 import { REPORT_STYLE_HASH } from '../report/html.js'
 import { Report } from '../report/schema.js'
 import { POTTERY_ROOM } from '../sign/examples.js'
 import { answer } from './answer.js'
 import { CheckForm, CheckQuery, CheckRequest, DEFAULT_STANDARDS } from './check-request.js'
 import { EXAMPLE_DRAWING, EXAMPLE_PRODUCT } from './example-drawing.js'
-import type { JsonReader } from './json.js'
+import { LongJson } from './json.js'
 import { negotiate } from './negotiate.js'
 import { documented } from './openapi.js'
 import type { Operation } from './operation.js'
@@ -16,14 +16,13 @@ import type { Pool } from './pool.js'
 import type { ProblemType } from './problem-table.js'
 import { fromJson, readRequest } from './read-request.js'
 import { LIMITS } from './settings.js'
-import { REPORT_TYPES, type Answer, type Task } from './task.js'
+import { REPORT_TYPES, type Answer, type Question } from './task.js'
 
 /** POST /v1/checks: one sign in, a judged report out, whether the sign passes or not. */
 
 export interface CheckParts {
   translator: Translator
   pool: Pool
-  json: JsonReader
 }
 
 const EXAMPLE_REQUEST = { standards: DEFAULT_STANDARDS, sign: POTTERY_ROOM }
@@ -96,8 +95,8 @@ export function checkRoutes(app: FastifyInstance, parts: CheckParts) {
     { config, schema: { ...schema, querystring: CheckQuery }, validatorCompiler: readLater },
     async (request, reply) => {
       const type = negotiate(request, reply, REPORT_TYPES)
-      const input = await readRequest(request, parts.json)
-      const { body, tag } = await run({ kind: 'check', type, input }, Number(request.headers['content-length']), parts)
+      const input = await readRequest(request)
+      const { body, tag } = await run({ kind: 'check', type }, input, request, parts)
       if (tag !== undefined) void reply.header('etag', `"${tag}"`)
       if (type !== 'application/json') void reply.header('content-security-policy', POLICIES[type])
       void reply.type(`${type}; charset=utf-8`)
@@ -115,8 +114,15 @@ const POLICIES = {
 /** The request is read once, by its own reader, which knows all its forms. */
 export const readLater = () => () => true
 
-/** A description alone takes less time than a thread would; drawings and large bodies go to the threads. */
-export async function run(task: Task, length: number, { translator, pool }: CheckParts): Promise<Answer> {
-  const small = !task.input.drawing && length <= LIMITS.inlineJson
-  return small ? answer(task, translator) : pool.run(task)
+/** A short description alone takes less time than a thread would; drawings and long bodies go to the threads. */
+export async function run(
+  question: Question,
+  input: CheckInput | LongJson,
+  { headers }: FastifyRequest,
+  { translator, pool }: CheckParts,
+): Promise<Answer> {
+  if (input instanceof LongJson) return pool.run({ ...question, json: input.bytes })
+  const task = { ...question, input }
+  const short = !input.drawing && Number(headers['content-length']) <= LIMITS.inlineJson
+  return short ? answer(task, translator) : pool.run(task)
 }

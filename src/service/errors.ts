@@ -74,7 +74,7 @@ export function unsupported(request: FastifyRequest): ServiceProblem {
 }
 
 function tooLarge(request: FastifyRequest, detail = 'The body is larger than is read here.', limit?: number) {
-  const largest = limit ?? (isDrawing(request) ? LIMITS.drawing : LIMITS.json)
+  const largest = limit ?? (isDrawing(request) ? LIMITS.drawing : request.routeOptions.bodyLimit)
   const length = Number(request.headers['content-length'])
   const actual = Number.isFinite(length) && length > largest ? length : largest + 1
   return new ServiceProblem('too-large', detail, [], { limit: largest, actual })

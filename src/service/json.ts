@@ -1,34 +1,39 @@
-import type { FastifyInstance, FastifyRequest } from 'fastify'
+import { parse } from 'secure-json-parse'
 import { ServiceProblem } from './problems.js'
 
-/** Reads JSON text, refusing keys that would reach a prototype; what is wrong is named with its line and column. */
-export type JsonReader = (request: FastifyRequest, text: string) => unknown
+/** A body of JSON that takes too long to be read between other requests: a thread reads it. */
+export class LongJson {
+  constructor(readonly bytes: Uint8Array) {}
 
-/** The framework's own safe parser as a function. */
-export function jsonReader(app: FastifyInstance): JsonReader {
-  const parse = app.getDefaultJsonParser('error', 'error')
-  return (request, text) => {
-    let value: unknown
-    let failure: unknown
-    // It answers before it returns.
-    void parse(request, text, (error, result) => {
-      failure = error
-      value = result
-    })
-    if (failure) throw malformedJson(text)
-    return value
+  /** @throws {ServiceProblem} `malformed-json` with the line and column. */
+  read(): unknown {
+    return readJson(new TextDecoder().decode(this.bytes))
   }
 }
 
-function malformedJson(text: string): ServiceProblem {
-  const json = text.replace(/^\ufeff/u, '')
+/**
+ * Reads JSON text, refusing keys that would reach a prototype.
+ * @throws {ServiceProblem} `malformed-json` with the line and column.
+ */
+export function readJson(text: string): unknown {
+  try {
+    return parse(text, { protoAction: 'error', constructorAction: 'error' }) as unknown
+  } catch (error) {
+    throw malformedJson(text.replace(/^\ufeff/u, ''), error instanceof Error ? error.message : '')
+  }
+}
+
+/** The message of the reader for a key that it does not let pass; it is the one of V8 for a text that is no JSON. */
+const FORBIDDEN = /forbidden prototype/u
+
+function malformedJson(json: string, message: string): ServiceProblem {
   if (json.trim() === '') return new ServiceProblem('malformed-json', 'The body is empty; JSON was expected.')
-  if (!stopsReading(json))
+  if (FORBIDDEN.test(message))
     return new ServiceProblem(
       'malformed-json',
       'The JSON holds a key that is not accepted: “__proto__”, or “constructor” with a prototype.',
     )
-  const end = endsTooEarly(json)
+  const end = endsTooEarly(json, message)
   const offset = end ? json.length : offsetOfError(json)
   return new ServiceProblem('malformed-json', 'The text is not JSON.', [
     {
@@ -49,8 +54,7 @@ function stopsReading(json: string): string | undefined {
 }
 
 /** Whether more text could make it JSON: the reader stopped at the end, not before. */
-function endsTooEarly(json: string): boolean {
-  const message = stopsReading(json) ?? ''
+function endsTooEarly(json: string, message: string): boolean {
   if (/end of JSON|Unterminated/u.test(message)) return true
   return Number(/position (\d+)/u.exec(message)?.[1]) >= json.length
 }
@@ -66,7 +70,8 @@ function offsetOfError(json: string): number | undefined {
   while (broken - sound > 1) {
     const middle = (sound + broken) >> 1
     const beginning = json.slice(0, middle)
-    if (stopsReading(beginning) === undefined || endsTooEarly(beginning)) sound = middle
+    const message = stopsReading(beginning)
+    if (message === undefined || endsTooEarly(beginning, message)) sound = middle
     else broken = middle
   }
   return sound

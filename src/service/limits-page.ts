@@ -62,6 +62,7 @@ const SERVICE_COUNTS: Record<keyof typeof SERVICE, [counts: string, beyond: stri
   json: ['bytes of a JSON body', 'too-large'],
   formField: ['bytes of the description, the standards or the options as a part of a form', 'too-large'],
   formParts: ['parts of a form', 'too-large'],
+  translation: ['bytes of the JSON body of a translation', 'too-large'],
   inlineJson: ['bytes of a JSON body that is checked at once', 'checked in a thread of its own'],
 }
 

@@ -3,7 +3,7 @@ import { Piscina } from 'piscina'
 import { Refusal } from '../refusal.js'
 import { ServiceProblem } from './problems.js'
 import type { Settings } from './settings.js'
-import type { Answer, RefusedAnswer, Task } from './task.js'
+import type { Answer, RefusedAnswer, Task, UnreadTask } from './task.js'
 
 /** Seconds after which a client may ask again when all threads are taken. */
 const RETRY_AFTER = 2
@@ -40,11 +40,11 @@ export class Pool {
   }
 
   /**
-   * Runs one task in a thread. The bytes of its drawing are handed over, not copied.
+   * Runs one task in a thread. The bytes of its drawing or of its JSON are handed over, not copied.
    * @throws {Refusal} of the core, or `too-complex` when the time or the memory is used up.
-   * @throws {ServiceProblem} `busy` when the queue is full.
+   * @throws {ServiceProblem} `busy` when the queue is full; `malformed-json`.
    */
-  async run(task: Task): Promise<Answer> {
+  async run(task: Task | UnreadTask): Promise<Answer> {
     if (this.taken >= this.settings.threads + this.settings.queueLimit) throw busy()
     this.taken++
     try {
@@ -54,7 +54,7 @@ export class Pool {
     }
   }
 
-  private async runInThread(task: Task): Promise<Answer> {
+  private async runInThread(task: Task | UnreadTask): Promise<Answer> {
     const { port1: begun, port2 } = new MessageChannel()
     const abort = new AbortController()
     let began: number | undefined
@@ -64,15 +64,15 @@ export class Pool {
       clearTimeout(timer)
       timer = setTimeout(() => abort.abort(), this.settings.timeLimit)
     })
-    const drawing = task.input.drawing && ownBytes(task.input.drawing)
-    const input = drawing ? { ...task.input, drawing } : task.input
+    const { handed, bytes } = handedOver(task)
     try {
-      const options = { signal: abort.signal, transferList: [port2, ...(drawing ? [drawing.buffer] : [])] }
-      const result = (await this.start().run({ task: { ...task, input }, begun: port2 }, options)) as
-        Answer | RefusedAnswer
+      const options = { signal: abort.signal, transferList: [port2, ...(bytes ? [bytes.buffer] : [])] }
+      const result = (await this.start().run({ task: handed, begun: port2 }, options)) as Answer | RefusedAnswer
       if ('body' in result) return result
       const { type, detail, errors, excess } = result.refused
-      throw new Refusal(type, detail, errors, excess)
+      throw type === 'malformed-json'
+        ? new ServiceProblem(type, detail, errors)
+        : new Refusal(type, detail, errors, excess)
     } catch (error) {
       throw this.explain(error, began)
     } finally {
@@ -109,6 +109,17 @@ const busy = (): ServiceProblem =>
   new ServiceProblem('busy', 'All workers are taken and the queue is full.', [], undefined, {
     'retry-after': String(RETRY_AFTER),
   })
+
+/** A task whose bytes can be handed over, and these. */
+function handedOver(task: Task | UnreadTask): { handed: Task | UnreadTask; bytes?: Uint8Array<ArrayBuffer> } {
+  if ('json' in task) {
+    const json = ownBytes(task.json)
+    return { handed: { ...task, json }, bytes: json }
+  }
+  if (!task.input.drawing) return { handed: task }
+  const drawing = ownBytes(task.input.drawing)
+  return { handed: { ...task, input: { ...task.input, drawing } }, bytes: drawing }
+}
 
 /** The bytes in a buffer of their own: a small upload shares its buffer with others, which must not be handed over. */
 function ownBytes(bytes: Uint8Array): Uint8Array<ArrayBuffer> {

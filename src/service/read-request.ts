@@ -15,24 +15,22 @@ import {
 } from './check-request.js'
 import { unsupported } from './errors.js'
 import { readForm } from './read-form.js'
-import type { JsonReader } from './json.js'
+import { LongJson, readJson } from './json.js'
 import { ServiceProblem } from './problems.js'
 
-/** A request for a check, in whichever of its three forms it came, as the one question that the core takes. */
-export async function readRequest(request: FastifyRequest, reader: JsonReader): Promise<CheckInput> {
-  const json: Json = (text) => reader(request, text)
+/** A request for a check, in whichever of its three forms it came, as the one question that the core takes; long JSON unread. */
+export async function readRequest(request: FastifyRequest): Promise<CheckInput | LongJson> {
   if (request.isMultipart()) {
     refuseQuery(request)
-    return fromForm(await readForm(request), json)
+    return fromForm(await readForm(request))
   }
-  if (Buffer.isBuffer(request.body)) return fromQuery(request.body, request.query as Query, json)
+  if (Buffer.isBuffer(request.body)) return fromQuery(request.body, request.query as Query)
   if (request.body === undefined) throw unsupported(request)
   refuseQuery(request)
-  return fromJson(request.body)
+  return request.body instanceof LongJson ? request.body : fromJson(request.body)
 }
 
 type Query = Record<string, string | string[]>
-type Json = (text: string) => unknown
 
 /** @throws {Refusal} `invalid-description` with every error and where it is. */
 export function fromJson(body: unknown): CheckInput {
@@ -57,11 +55,11 @@ function drawingOfText(text: string): Uint8Array {
   return new TextEncoder().encode(declares ? `\ufeff${text}` : text)
 }
 
-async function fromForm(form: Map<string, Buffer>, json: Json): Promise<CheckInput> {
+async function fromForm(form: Map<string, Buffer>): Promise<CheckInput> {
   const textOf = (name: string) => form.get(name)?.toString('utf8')
   const jsonOf = (name: string) => {
     const text = textOf(name)
-    return text === undefined || text.trim() === '' ? undefined : json(text)
+    return text === undefined || text.trim() === '' ? undefined : readJson(text)
   }
   const drawing = form.get('drawing')
   const sign = parse(SignDescription.optional(), jsonOf('sign'), '/sign')
@@ -70,13 +68,13 @@ async function fromForm(form: Map<string, Buffer>, json: Json): Promise<CheckInp
       { detail: 'Give a part “drawing”, or a part “sign” with lettering, braille or pictograms.', pointer: '/sign' },
     ])
   const written = textOf('standards')?.trim()
-  const listed = written?.startsWith('[') ? json(written) : listOf(written)
+  const listed = written?.startsWith('[') ? readJson(written) : listOf(written)
   const standards = parse(Standards.optional(), listed, '/standards')
   if (standards) knownByName(standards, 'standards')
   return question(drawing, sign, standards, parse(Options.optional(), jsonOf('options'), '/options'))
 }
 
-function fromQuery(drawing: Buffer, query: Query, json: Json): CheckInput {
+function fromQuery(drawing: Buffer, query: Query): CheckInput {
   const parts: Record<string, unknown> = {}
   const rest: Record<string, unknown> = {}
   for (const [key, value] of Object.entries(query)) {
@@ -87,7 +85,7 @@ function fromQuery(drawing: Buffer, query: Query, json: Json): CheckInput {
   const parsed = CheckQuery.safeParse(rest)
   if (!parsed.success) throw invalidQuery(parsed.error, CheckQuery)
   const { standards, part, properNames, ...plain } = parsed.data
-  const mapping = part === undefined ? parts : { ...objectOf(json(part)), ...parts }
+  const mapping = part === undefined ? parts : { ...objectOf(readJson(part)), ...parts }
   const options = Options.safeParse({
     ...plain,
     ...(Object.keys(mapping).length > 0 && { part: mapping }),

@@ -30,8 +30,7 @@ export function readingRoutes(app: FastifyInstance, parts: CheckParts) {
     { config, schema: { ...schema, querystring: CheckQuery }, validatorCompiler: readLater },
     async (request, reply) => {
       const type = negotiate(request, reply, ['application/json'])
-      const input = await readRequest(request, parts.json)
-      const { body } = await run({ kind: 'reading', input }, Number(request.headers['content-length']), parts)
+      const { body } = await run({ kind: 'reading' }, await readRequest(request), request, parts)
       return reply.type(type).send(body)
     },
   )

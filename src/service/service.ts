@@ -10,7 +10,7 @@ import { commonRoute } from './common.js'
 import { causeOf, installErrorHandler, sendProblem } from './errors.js'
 import { healthRoutes } from './health.js'
 import { homeRoute } from './home.js'
-import { jsonReader } from './json.js'
+import { LongJson, readJson } from './json.js'
 import { answerBrokenHttp, loggerOptions, logRequests } from './logging.js'
 import { installNotFound } from './not-found.js'
 import { installOpenApi } from './openapi.js'
@@ -79,16 +79,15 @@ export async function buildService(
       parts: LIMITS.formParts,
     },
   })
-  const json = jsonReader(app)
-  readBodies(app, json)
+  readBodies(app)
   await installOpenApi(app)
   await installReference(app)
 
   homeRoute(app)
   healthRoutes(app, () => draining)
   problemPageRoutes(app)
-  checkRoutes(app, { translator, pool, json })
-  readingRoutes(app, { translator, pool, json })
+  checkRoutes(app, { translator, pool })
+  readingRoutes(app, { translator, pool })
   translationRoutes(app, translator)
   standardRoutes(app)
   commonRoute(app)
@@ -98,13 +97,11 @@ export async function buildService(
 
 const COMPRESSED = 'Compressed bodies are not read here; send it without Content-Encoding.'
 
-/** JSON as a value, a drawing as bytes; a form is read by its route. Anything else, and any compression, is not read. */
-function readBodies(app: FastifyInstance, json: ReturnType<typeof jsonReader>) {
+/** Short JSON as a value, long JSON and a drawing as bytes; a form is read by its route. Anything else, and any compression, is not read. */
+function readBodies(app: FastifyInstance) {
   app.removeContentTypeParser(['application/json', 'text/plain'])
-  app.addContentTypeParser(
-    'application/json',
-    { parseAs: 'string' },
-    async (request: Parameters<typeof json>[0], body: unknown) => json(request, String(body)),
+  app.addContentTypeParser('application/json', { parseAs: 'buffer' }, async (_request: unknown, body: Buffer) =>
+    body.length > LIMITS.inlineJson ? new LongJson(body) : readJson(body.toString('utf8')),
   )
   app.addContentTypeParser(
     'image/svg+xml',

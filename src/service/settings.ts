@@ -33,6 +33,8 @@ export const LIMITS = {
   drawing: 5 * 1024 * 1024,
   /** A JSON body, which may hold a drawing as text. */
   json: 6 * 1024 * 1024,
+  /** The JSON body of a translation: read between other requests, so much shorter. */
+  translation: 192 * 1024,
   /** The description, the standards or the options as a part of a form. */
   formField: 512 * 1024,
   formParts: 8,

@@ -7,7 +7,12 @@ import type { Fault, RefusalType } from '../refusal.js'
 export const REPORT_TYPES = ['application/json', 'text/html', 'image/svg+xml'] as const
 export type ReportType = (typeof REPORT_TYPES)[number]
 
-export type Task = { kind: 'check'; input: CheckInput; type: ReportType } | { kind: 'reading'; input: CheckInput }
+export type Task = Question & { input: CheckInput }
+
+export type Question = { kind: 'check'; type: ReportType } | { kind: 'reading' }
+
+/** A question whose JSON body has not been read yet, as it takes long to. */
+export type UnreadTask = Question & { json: Uint8Array }
 
 /** One answer, already written out, so that it is sent as it is. */
 export interface Answer {
@@ -16,7 +21,12 @@ export interface Answer {
   tag?: string
 }
 
-/** A `Refusal` of the core. */
+/** A `Refusal` of the core, or what is wrong with the JSON. */
 export interface RefusedAnswer {
-  refused: { type: RefusalType; detail: string; errors: Fault[]; excess?: { limit: number; actual: number } }
+  refused: {
+    type: RefusalType | 'malformed-json'
+    detail: string
+    errors: Fault[]
+    excess?: { limit: number; actual: number }
+  }
 }

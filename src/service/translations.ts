@@ -5,10 +5,12 @@ import type { Translator } from '../braille/translator.js'
 import { findStandards } from '../standards/catalogue.js'
 import { DEFAULT_STANDARDS } from './check-request.js'
 import { unsupported } from './errors.js'
+import { LongJson } from './json.js'
 import { negotiate } from './negotiate.js'
 import { documented } from './openapi.js'
 import type { Operation } from './operation.js'
 import { invalid } from './read-request.js'
+import { LIMITS } from './settings.js'
 
 /** POST /v1/translations: print into braille and back, with the size of the block. */
 
@@ -52,11 +54,11 @@ export function translationRoutes(app: FastifyInstance, translator: Translator) 
       'untranslatable-text',
     ],
   }
-  app.post('/v1/translations', documented(operation), async (request, reply) => {
+  app.post('/v1/translations', { ...documented(operation), bodyLimit: LIMITS.translation }, async (request, reply) => {
     const type = negotiate(request, reply, ['application/json'])
     const { body } = request
     if (body === undefined || Buffer.isBuffer(body) || request.isMultipart()) throw unsupported(request)
-    const parsed = TranslationRequest.safeParse(body)
+    const parsed = TranslationRequest.safeParse(body instanceof LongJson ? body.read() : body)
     if (!parsed.success) throw invalid(parsed.error, TranslationRequest, '')
     return reply.type(type).send(JSON.stringify(translate(parsed.data)))
   })

@@ -1,7 +1,7 @@
 import type { MessagePort } from 'node:worker_threads'
 import { createTranslator } from '../braille/engine.js'
 import { answerOrRefusal } from './answer.js'
-import type { Answer, RefusedAnswer, Task } from './task.js'
+import type { Answer, RefusedAnswer, Task, UnreadTask } from './task.js'
 import { warmUp } from './warm-up.js'
 
 /** The module that worker threads run: one task at a time, each answered as plain data. */
@@ -10,7 +10,7 @@ const translator = createTranslator()
 warmUp(translator)
 
 /** The pool's clock starts when `begun` hears from here, so that waiting in the queue costs a task nothing. */
-export default function work({ task, begun }: { task: Task; begun: MessagePort }): Answer | RefusedAnswer {
+export default function work({ task, begun }: { task: Task | UnreadTask; begun: MessagePort }): Answer | RefusedAnswer {
   begun.postMessage('begun')
   begun.close()
   return answerOrRefusal(task, translator)
