@@ -120,7 +120,7 @@ function alignmentOfLines(sign: Sign): Found {
   if (
     raised.some(({ lettering: { lines: own } }) => own.length > 1 && own.every(({ outlines }) => outlines.length === 0))
   )
-    return gap('only the first line is placed by a description')
+    return gap('a description places the first line only')
   const known = inRows(placed)
   const kind = known.length === 1 ? onPanel(known[0], sign) : amongEachOther(known, raised)
   if (kind === undefined) return gap(known.every(isWhole) ? 'the panel is not known' : RIGHT_END)

@@ -29,24 +29,24 @@ const CHARACTER_WORDS = {
 } as const satisfies Record<string, QuantityWords>
 
 const PAIRS = {
-  characters: 'contrast of the characters with their background',
-  pictogram: 'contrast of the pictogram with its field',
-  wall: 'contrast of the sign with the wall',
+  characters: 'of the characters with their background',
+  pictogram: 'of the pictogram with its field',
+  wall: 'of the sign with the wall',
 }
 const FORMULAS = {
-  Michelson: 'by the formula of Michelson',
-  BowmanSapolinski: 'by the formula of Bowman and Sapolinski',
-  Background: 'as a share of the background',
-  Lighter: 'as a share of the lighter',
-  Difference: 'as a difference of reflectances',
+  Michelson: 'Michelson contrast',
+  BowmanSapolinski: 'Bowman–Sapolinski contrast',
+  Background: 'contrast relative to the background',
+  Lighter: 'contrast relative to the lighter area',
+  Difference: 'difference in light reflectance',
 }
 
 /** The contrast of each pair by each formula. */
 function contrastWords(): Record<string, QuantityWords> {
   const words: Record<string, QuantityWords> = {}
-  for (const [pair, name] of Object.entries(PAIRS))
-    for (const [formula, by] of Object.entries(FORMULAS))
-      words[`contrast.${pair}By${formula}`] = { name: `${name}, ${by}` }
+  for (const [pair, of] of Object.entries(PAIRS))
+    for (const [formula, contrast] of Object.entries(FORMULAS))
+      words[`contrast.${pair}By${formula}`] = { name: `${contrast} ${of}` }
   return words
 }
 
