@@ -11,6 +11,8 @@ import { standardMarkdown } from './service/standard-markdown.js'
 import { gapsMarkdown, indexMarkdown } from './service/standards-index.js'
 import { standardTable } from './service/standard-table.js'
 import { listStandards } from './standards/catalogue.js'
+import { load } from './standards/load.js'
+import { EARLIER } from './standards/revisions.js'
 
 /**
  * Writes what is made from the schemas and the tables: the OpenAPI document, the page of the limits,
@@ -49,7 +51,7 @@ async function write(path: string, text: string) {
 /** The digest of each revision of each table. A line is only ever added: what was locked is what clients have in their reports. */
 async function lock(path: string) {
   const locked = z.record(z.string(), z.string()).parse(JSON.parse((await onDisk(path)) ?? '{}'))
-  for (const { id, revision, digest } of listStandards()) locked[`${id}@${revision}`] ??= digest
+  for (const { id, revision, digest } of [...EARLIER.map(load), ...listStandards()]) locked[`${id}@${revision}`] ??= digest
   const lines = Object.entries(locked).sort(([a], [b]) => (a < b ? -1 : 1))
   await write(path, `${JSON.stringify(Object.fromEntries(lines), null, 2)}\n`)
 }

@@ -96,9 +96,23 @@ describe('a remedy that is followed', () => {
     let size = { 'braille.dotBaseDiameter': base, 'braille.dotHeight': height }
     const { failing } = dot(base, height)
     expect(failing.length).toBeGreaterThan(0)
-    for (const { remedy } of failing) if (remedy && remedy.aim !== null) size = { ...size, [remedy.quantity]: remedy.aim }
+    for (const { remedy } of failing)
+      if (remedy && remedy.aim !== null) size = { ...size, [remedy.quantity]: remedy.aim }
     const mended = dot(size['braille.dotBaseDiameter'], size['braille.dotHeight'])
     expect(mended.failing.map(({ message }) => message)).toEqual([])
     expect(new Set(mended.judged)).toEqual(new Set(['pass']))
   })
+})
+
+// What changed is in the table's own log: GET /v1/standards/us-ada-2010/changes.
+test('a check pinned to an earlier revision is answered by it', () => {
+  const values = { 'installation.side': 'nearest-adjacent-wall', 'installation.door.wallAtLatch': true }
+  const sign = SignDescription.parse(withValues(PUMP_ROOM, values))
+  const side = (standard: string) => {
+    const { standards, findings } = check({ sign, standards: [standard], options }, translator)
+    const finding = findings.find(({ requirement }) => requirement.endsWith('703.4.2/side'))
+    return [standards[0]?.revision, finding?.verdict, finding?.reason]
+  }
+  expect(side('us-ada-2010@1')).toEqual([1, 'undetermined', 'needs-judgement'])
+  expect(side('us-ada-2010@2')).toEqual([2, 'fail', null])
 })
