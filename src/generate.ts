@@ -51,7 +51,8 @@ async function write(path: string, text: string) {
 /** The digest of each revision of each table. A line is only ever added: what was locked is what clients have in their reports. */
 async function lock(path: string) {
   const locked = z.record(z.string(), z.string()).parse(JSON.parse((await onDisk(path)) ?? '{}'))
-  for (const { id, revision, digest } of [...EARLIER.map(load), ...listStandards()]) locked[`${id}@${revision}`] ??= digest
+  for (const { id, revision, digest } of [...EARLIER.map(load), ...listStandards()])
+    locked[`${id}@${revision}`] ??= digest
   const lines = Object.entries(locked).sort(([a], [b]) => (a < b ? -1 : 1))
   await write(path, `${JSON.stringify(Object.fromEntries(lines), null, 2)}\n`)
 }
