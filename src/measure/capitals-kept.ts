@@ -41,9 +41,7 @@ function keptIn(pair: Pair): Found {
   const words = wordsOf(numbersApart(pair.cells))
   const prints = pair.print.trim().split(/\s+/u)
   if (pair.grades.length === 0 || words.length !== prints.length) return judgement(pair, NOT_THE_SAME)
-  const capitalised = prints.flatMap((print, i) =>
-    runsIn(print) > 0 ? [{ print, word: words[i] }] : [],
-  )
+  const capitalised = prints.flatMap((print, i) => (runsIn(print) > 0 ? [{ print, word: words[i] }] : []))
   if (capitalised.length === 0) return nothing('The raised characters have no capitals.')
   const without = capitalised.filter(({ print, word }) => !carries(print, word))
   if (isInCapitals(pair.print) && without.length > 0 && without.length < capitalised.length)
