@@ -15,16 +15,13 @@ export const counts = ({ pass, fail, undetermined, notApplicable }: Report['summ
 export const standardsTable = ({ standards }: Report): Html =>
   table(
     'The verdict for each standard',
-    ['Standard', 'Verdict', 'Passed', 'Failed', 'Undecided', 'Not applicable'],
+    ['Standard', 'Verdict', 'Findings, advice included'],
     standards.map(
       ({ id, title, verdict, summary }) =>
         markup`<tr>
           <th scope="row"><a href="#standard-${id}">${title}</a></th>
           <td><span class="${verdict}">${VERDICT_SYMBOLS[verdict]} ${VERDICT_WORDS[verdict]}</span></td>
-          <td>${summary.pass}</td>
-          <td>${summary.fail}</td>
-          <td>${summary.undetermined}</td>
-          <td>${summary.notApplicable}</td>
+          <td>${counts(summary)}</td>
         </tr>`,
     ),
   )
