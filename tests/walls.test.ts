@@ -45,6 +45,19 @@ const MAY_IMPORT: Record<string, string[]> = {
   measure: ['geometry', 'sign', 'braille', '.'],
   judge: ['geometry', 'statistics', 'sign', 'measure', 'standards', '.'],
   windows: ['geometry', 'sign', 'measure', 'standards', 'judge', '.'],
+  make: [
+    'geometry',
+    'sign',
+    'drawing',
+    'recognise',
+    'braille',
+    'measure',
+    'standards',
+    'judge',
+    'windows',
+    'report',
+    '.',
+  ],
   report: ['geometry', 'statistics', 'sign', 'braille', 'measure', 'standards', 'judge', 'windows', '.'],
 }
 /** The files directly in src/ that a folder of the core may import. */

@@ -49,6 +49,16 @@ export const PROBLEMS: Record<ProblemType, ProblemKind> = {
     remedy: 'Export the drawing again as plain SVG. The errors name the line and the column.',
     example: 'The drawing is not well-formed XML.',
   },
+  'malformed-program': {
+    status: 400,
+    title: 'The drilling program cannot be read',
+    meaning:
+      'The program holds a word that is none, or one that is not worked out here: arcs, variables, subprograms, repeats, a shifted zero. ' +
+      'Nothing that could put a dot elsewhere is passed over.',
+    remedy:
+      'Write the dots with G0, G1 or G81 to G83, G20 or G21, G90 or G91. The errors name the line and the column.',
+    example: 'The program cannot be read as drilling moves.',
+  },
   'entities-not-accepted': {
     status: 400,
     title: 'The drawing declares entities that are not read',
@@ -150,6 +160,15 @@ export const PROBLEMS: Record<ProblemType, ProblemKind> = {
     meaning: 'The text holds a character that the braille tables do not know, or is too long.',
     remedy: 'Spell out the character that the detail names.',
     example: 'The character “☃” has no braille in this code.',
+  },
+  'cannot-satisfy': {
+    status: 422,
+    title: 'No sign satisfies all that is asked',
+    meaning:
+      'The standards exclude each other, or the text does not fit, or a wish of the order is against a standard. ' +
+      '`conflicts` names the quantities and the requirements.',
+    remedy: 'Leave out one of the standards or the wish that the conflict names, take a larger panel or a shorter text.',
+    example: 'The standards exclude each other: no drawing satisfies them all.',
   },
   busy: {
     status: 503,

@@ -1,0 +1,55 @@
+import { LEVELS, type Groups, type Level } from './groups.js'
+import type { Cartridge } from './schema.js'
+
+/** Where the cartridge is changed: within what it holds, where as much as possible is whole. */
+
+/** A cartridge is left no emptier than this for a better place, as a share: our choice. */
+const LEAST_USED = 0.75
+
+type Split = Pick<Cartridge, 'from' | 'to' | 'after'>
+
+/** @param capacity dots in one cartridge; undefined: no end */
+export function splitOf(order: Int32Array, groups: Groups | undefined, capacity: number | undefined): Split[] {
+  const count = order.length
+  if (capacity === undefined || count <= capacity) return [{ from: 0, to: count - 1, after: 'end' }]
+  const whole = groups && LEVELS.map((level) => ({ level, cuts: cutsOf(order, groups[level]) }))
+  const splits: Split[] = []
+  for (let from = 0; from < count;) {
+    const most = Math.min(count, from + capacity)
+    const { next, after } =
+      most === count ? { next: count, after: 'end' as const } : bestCut(from, most, whole, capacity)
+    splits.push({ from, to: next - 1, after })
+    from = next
+  }
+  return splits
+}
+
+function bestCut(
+  from: number,
+  most: number,
+  whole: { level: Level; cuts: Int32Array }[] | undefined,
+  capacity: number,
+): { next: number; after: Level | 'dot' } {
+  const least = Math.max(from + 1, from + Math.ceil(LEAST_USED * capacity))
+  for (const { level, cuts } of whole ?? [])
+    for (let next = most; next >= least; next--) if (cuts[next] === 0) return { next, after: level }
+  return { next: most, after: 'dot' }
+}
+
+/** For each place how many groups have dots on both sides of it; a dot whose group is not known might be of any. */
+function cutsOf(order: Int32Array, group: Int32Array): Int32Array {
+  const first = new Map<number, number>()
+  const last = new Map<number, number>()
+  order.forEach((dot, k) => {
+    const number = group[dot]
+    if (!first.has(number)) first.set(number, k)
+    last.set(number, k)
+  })
+  const cuts = new Int32Array(order.length + 1)
+  for (const [number, start] of first) {
+    cuts[start + 1]++
+    cuts[(last.get(number) ?? start) + 1]--
+  }
+  for (let k = 1; k < cuts.length; k++) cuts[k] += cuts[k - 1]
+  return cuts
+}
