@@ -1,6 +1,7 @@
 import type { Translator } from './braille/translator.js'
 import { readDrawing } from './drawing/read.js'
 import { judge } from './judge/judge.js'
+import { signOfProgram } from './make/gcode/sign.js'
 import { measurer } from './measure/measurer.js'
 import { recognise, type RecogniseOptions } from './recognise/recognise.js'
 import { makeReport } from './report/make.js'
@@ -11,9 +12,11 @@ import { describe } from './sign/describe.js'
 import type { Sign } from './sign/sign.js'
 import { findStandards } from './standards/catalogue.js'
 
-/** One question: a drawing, a description or both, and the standards to hold the sign against. */
+/** One question: a drawing or a drilling program, a description or both, and the standards to hold the sign against. */
 export interface CheckInput {
   drawing?: Uint8Array
+  /** Instead of a drawing: the moves that will make the dots. */
+  program?: Uint8Array
   sign?: SignDescription
   /** Ids, optionally pinned to a revision: `us-ada-2010` or `us-ada-2010@1`. */
   standards: string[]
@@ -21,6 +24,8 @@ export interface CheckInput {
 }
 
 export interface CheckOptions extends RecogniseOptions {
+  /** Millimetres, of the dots that a program makes. */
+  dotBaseDiameter?: number
   /** Millimetres per user unit, for a drawing that has no scale. */
   scale?: number
   decisionRule: 'simple' | 'guarded'
@@ -47,7 +52,9 @@ export function examine(input: CheckInput, translator: Translator): { sign: Sign
 
 /** The first half of the way: one sign from what was given, nothing judged. */
 export function readSign(input: CheckInput, translator: Translator): Sign {
-  const drawn = input.drawing && recognise(readDrawing(input.drawing, input.options), input.options, translator)
+  const drawn = input.program
+    ? signOfProgram(input.program, input.options, input.sign !== undefined, translator)
+    : input.drawing && recognise(readDrawing(input.drawing, input.options), input.options, translator)
   const described = input.sign && describe(input.sign, translator)
   const sign = combine(drawn, described)
   if (!input.options.useAssumed) return sign

@@ -26,6 +26,7 @@ export function reportId(
   const { engine, version, digest } = translator.identity
   const question = [
     input.drawing ? hash(input.drawing) : null,
+    ...(input.program ? [hash(input.program)] : []),
     input.sign ?? null,
     canonicalJson(input.options),
     standards.map((standard) => [standard.id, standard.digest]),

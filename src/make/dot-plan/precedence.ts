@@ -70,8 +70,13 @@ export function precedenceOf(dots: Dots, parts: readonly LowPart[], dotDiameter:
       const overSecond = parts.find((part) => reachesOver(part, dx, dy, radius))
       const overFirst = parts.find((part) => reachesOver(part, -dx, -dy, radius))
       if (overFirst && overSecond) either.push({ first: p, second: q, part: bothBy(overFirst, overSecond) })
-      else if (overSecond) (before.push(p), after.push(q))
-      else if (overFirst) (before.push(q), after.push(p))
+      else if (overSecond) {
+        before.push(p)
+        after.push(q)
+      } else if (overFirst) {
+        before.push(q)
+        after.push(p)
+      }
     }
   }
   return {

@@ -1,7 +1,6 @@
-import type { Point } from '../../geometry/point.js'
 import { Refusal } from '../../refusal.js'
 import { blocksOf, malformed, type Block, type Word } from './words.js'
-import { Tool } from './tool.js'
+import { Tool, type MadeDot } from './tool.js'
 
 /**
  * A drilling program as the dots that it makes: G0, G1, G81 to G83, G20 and G21, G90 and G91, comments (ISO 6983-1; cycles as in
@@ -11,7 +10,7 @@ import { Tool } from './tool.js'
 
 export interface Program {
   /** Middles of the dots in the order of the program; x to the right, y down, millimetres from the zero of the program. */
-  dots: Point[]
+  dots: MadeDot[]
   units: 'mm' | 'in'
   /** What the program does not say and was taken so. */
   assumptions: { about: string; text: string }[]
@@ -163,7 +162,7 @@ class Reading {
         'The program makes no dots: it holds no drilling cycle and no plunge at a feed.',
       )
     return {
-      dots: dots.map(({ x, y }) => ({ x, y: y === 0 ? 0 : -y })),
+      dots: dots.map(({ x, y, line }) => ({ x, y: y === 0 ? 0 : -y, line })),
       units: this.units ?? 'mm',
       assumptions: [
         ...(this.relative === undefined ? [{ about: 'program', text: NOT_SAID }] : []),

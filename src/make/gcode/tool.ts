@@ -14,6 +14,11 @@ export interface To {
   z: number | undefined
 }
 
+/** A dot, and the line of the program that makes it. */
+export interface MadeDot extends Point {
+  line: number
+}
+
 /** How deep the tool was, and on which line it went there. */
 interface Depth {
   z: number
@@ -21,7 +26,7 @@ interface Depth {
 }
 
 export class Tool {
-  readonly made: Point[] = []
+  readonly made: MadeDot[] = []
   /** The height that a cycle starts from, as written. */
   retract: number | undefined
   /** G98: after each place of a cycle the tool goes back to the height from which the cycle began; G99: to its start. */
@@ -122,7 +127,7 @@ export class Tool {
         [{ detail: 'Here one too many is made.', line }],
         { limit: this.most, actual: this.most + 1 },
       )
-    this.made.push({ x, y })
+    this.made.push({ x, y, line })
     this.highest = Math.max(this.highest, z)
     this.lowest = Math.min(this.lowest, z)
   }
