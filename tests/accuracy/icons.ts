@@ -68,7 +68,7 @@ export function textOnIcons(every: number, size: number, translator: Translator)
   return claims
 }
 
-/** When all icons were read, a text was claimed on these that they do not show; they are read every time. */
+/** An earlier version claimed a text on these that they do not show; they are read every time. */
 export const ONCE_WRONG: readonly string[] = ['anthropic', 'card-list', 'window-dock']
 
 /** What some icons show, judged by eye: those on which a text was claimed when all were read. */

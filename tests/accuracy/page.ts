@@ -123,13 +123,12 @@ ${table(
 )}
 
 Reading letters takes longer. All icons were read whole once, on ${WHOLE_RUN}: a text was claimed on
-${Object.keys(SHOWN).length + ONCE_WRONG.length} of them, which was what the icon shows on
-${Object.keys(SHOWN).length} and was not on ${ONCE_WRONG.length} (${ONCE_WRONG.join(', ')}). For this page every
-${ordinal(text.every)} icon and those ${ONCE_WRONG.length} are read (${text.claims.icons} of ${icons}), ${text.size}
-mm wide. On ${text.claims.refused} nothing tactile is found; on ${text.claims.open} nothing is read, and what could
-be characters, a pictogram or braille is left open; on ${text.claims.read.length} a text is claimed. The icon shows
-just that text, judged by eye, on ${right.length} of them: ${list(right)}. It does not on ${wrong.length}:
-${list(wrong)}.`
+${Object.keys(SHOWN).length} of them, and it was what the icon shows on each. For this page every
+${ordinal(text.every)} icon is read, and those ${ONCE_WRONG.length} on which an earlier version claimed a text that
+they do not show (${ONCE_WRONG.join(', ')}): ${text.claims.icons} of ${icons}, ${text.size} mm wide. On
+${text.claims.refused} nothing tactile is found; on ${text.claims.open} nothing is read, and what could be
+characters, a pictogram or braille is left open; on ${text.claims.read.length} a text is claimed. The icon shows
+just that text, judged by eye, on ${right.length} of them: ${list(right)}. It does not on ${wrong.length}${wrong.length > 0 ? `: ${list(wrong)}` : ''}.`
 }
 
 const ordinal = (n: number): string => ({ 2: 'second', 3: 'third', 4: 'fourth', 5: 'fifth', 6: 'sixth' })[n] ?? `${n}th`
