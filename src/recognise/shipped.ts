@@ -91,6 +91,9 @@ const SHIPPED: ReadonlyMap<string, ShippedFamily> = new Map(
   ].map((family) => [keyOf(family.name), family]),
 )
 
+/** The names of the families that ship. */
+export const SHIPPED_FAMILIES: readonly string[] = [...SHIPPED.values()].map(({ name }) => name)
+
 /** The weight that is used for a wanted one, from those there are: CSS Fonts Level 4, 5.2, step 4.3. */
 export function matchWeight(wanted: number, available: readonly number[]): number {
   const down = available.filter((w) => w < wanted).sort((a, b) => b - a)
