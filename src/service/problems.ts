@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import type { Fault } from '../refusal.js'
+import type { Exclusion, Fault } from '../refusal.js'
 import { PROBLEMS, type ProblemType } from './problem-table.js'
 
 /** Problem documents (RFC 9457): their shape, and the way from a cause to a document. */
@@ -29,6 +29,16 @@ export const Problem = z
       .optional(),
     limit: z.number().optional(),
     actual: z.number().optional(),
+    conflicts: z
+      .array(
+        z.strictObject({
+          quantity: z.string().describe('What cannot be had; `panel.size` where the room is too small.'),
+          requirements: z.array(z.string()),
+          text: z.string().describe('The same for people.'),
+        }),
+      )
+      .optional()
+      .describe('Of `cannot-satisfy`: what keeps the wish from being fulfilled.'),
   })
   .meta({ id: 'Problem', description: 'What went wrong (RFC 9457).' })
 export type Problem = z.infer<typeof Problem>
@@ -52,9 +62,11 @@ export class ServiceProblem extends Error {
 }
 
 /** What is known of a problem before it has an occurrence. */
-export type ProblemCause = Pick<ServiceProblem, 'type' | 'detail' | 'errors' | 'excess'>
+export type ProblemCause = Pick<ServiceProblem, 'type' | 'detail' | 'errors' | 'excess'> & {
+  conflicts?: readonly Exclusion[]
+}
 
-export function problemOf({ type, detail, errors, excess }: ProblemCause, requestId: string): Problem {
+export function problemOf({ type, detail, errors, excess, conflicts }: ProblemCause, requestId: string): Problem {
   const { status, title } = PROBLEMS[type]
   return {
     type: problemAddress(type),
@@ -64,5 +76,6 @@ export function problemOf({ type, detail, errors, excess }: ProblemCause, reques
     instance: `urn:uuid:${requestId}`,
     ...(errors.length > 0 && { errors }),
     ...excess,
+    ...(conflicts && { conflicts: [...conflicts] }),
   }
 }

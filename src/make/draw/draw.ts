@@ -1,4 +1,5 @@
 import type { Translator } from '../../braille/translator.js'
+import type { Exclusion } from '../../refusal.js'
 import type { SignDescription } from '../../sign/description.js'
 import { toMillimetres } from '../../sign/length.js'
 import { asksForTouch } from '../../sign/vocabulary.js'
@@ -10,7 +11,7 @@ import { cannotSatisfy, exclusionOf } from './cannot.js'
 import { coloursOf, cssOf } from './colours.js'
 import type { SetAlignment } from './content.js'
 import { describedBy } from './described.js'
-import { refuseExcluding } from './excluding.js'
+import { excludingOf } from './excluding.js'
 import { frameOf } from './margins.js'
 import type { SignOrder } from './order.js'
 import { writeSvg } from './svg.js'
@@ -22,6 +23,8 @@ import { wordingOf } from './wording.js'
 export interface Drawn {
   drawing: string
   sign: SignDescription
+  /** Requirements that only some texts satisfy together: what to name when this one does not. */
+  opposites: Exclusion[]
 }
 
 /**
@@ -32,7 +35,7 @@ export interface Drawn {
 export function draw(order: SignOrder, standards: readonly LoadedStandard[], translator: Translator): Drawn {
   const { use, carrier, units = 'mm', installation } = order
   const common = commonWindows(standards, { use, ...(carrier && { carrier }) })
-  refuseExcluding(common)
+  const opposites = excludingOf(common)
   const distance = installation?.viewingDistance
   const part = asksForTouch(use) ? 'both' : 'visual'
   const wanted = wantedOf(common, part, distance === undefined ? undefined : toMillimetres(distance, units))
@@ -49,7 +52,7 @@ export function draw(order: SignOrder, standards: readonly LoadedStandard[], tra
     ink: colours.ink,
     fieldColour: cssOf(order.pictogram?.fieldColour),
   })
-  return { drawing, sign: describedBy(order, made, colours, wanted) }
+  return { drawing, sign: describedBy(order, made, colours, wanted), opposites }
 }
 
 const ALIGNED = ['raised.alignment', 'braille.alignment']

@@ -5,12 +5,17 @@ import type { Common } from '../../windows/common.js'
 import type { Conflict } from '../../windows/window.js'
 import { cannotSatisfy } from './cannot.js'
 
-/** Requirements on the drawing that exclude each other before there is one. What only the product or the site shows is no hindrance. */
-export function refuseExcluding({ conflicts }: Common): void {
+/**
+ * Requirements on the drawing that exclude each other before there is one. What only the product or the site shows is no hindrance.
+ * @returns those that ask for opposite things, which a text may satisfy that comes out the same either way
+ * @throws {Refusal} `cannot-satisfy` when others exclude each other
+ */
+export function excludingOf({ conflicts }: Common): Exclusion[] {
   const ofDrawing = conflicts.filter(({ rows }) => rows.every(({ row }) => row.stage === 'drawing'))
-  if (ofDrawing.length === 0) return
   const told = ofDrawing.map(exclusion)
-  throw cannotSatisfy('The standards exclude each other: no drawing satisfies them all.', told)
+  if (ofDrawing.some(({ why }) => why !== 'opposite'))
+    throw cannotSatisfy('The standards exclude each other: no drawing satisfies them all.', told)
+  return told
 }
 
 function exclusion({ quantities: [quantity = ''], rows, why }: Conflict): Exclusion {

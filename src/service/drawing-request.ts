@@ -1,0 +1,25 @@
+import { z } from 'zod'
+import { SignOrder } from '../make/draw/order.js'
+import { DEFAULT_STANDARDS, Standards } from './check-request.js'
+import { invalid } from './read-request.js'
+
+/** What POST /v1/drawings takes: a sign without its geometry, and the standards that its drawing is to satisfy. */
+
+export const DrawingRequest = z.strictObject({ standards: Standards.optional(), sign: SignOrder }).meta({
+  id: 'DrawingRequest',
+  description: 'A sign to be drawn, and all the standards that the drawing is to satisfy.',
+  examples: [{ standards: DEFAULT_STANDARDS, sign: { use: 'permanent-room', lettering: [{ text: 'Seed Library' }] } }],
+})
+
+export interface DrawingTaskInput {
+  standards: string[]
+  order: SignOrder
+}
+
+/** @throws {Refusal} `invalid-description` with every error and where it is. */
+export function orderFromJson(body: unknown): DrawingTaskInput {
+  const parsed = DrawingRequest.safeParse(body)
+  if (!parsed.success) throw invalid(parsed.error, DrawingRequest, '')
+  const { standards = DEFAULT_STANDARDS, sign } = parsed.data
+  return { standards, order: sign }
+}
