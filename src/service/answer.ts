@@ -4,6 +4,8 @@ import { Refusal } from '../refusal.js'
 import { reportHtml } from '../report/html.js'
 import { reportJson } from '../report/json.js'
 import { reportSvg } from '../report/svg.js'
+import { planAnswer } from './dot-plan-answer.js'
+import { planFromJson } from './dot-plan-request.js'
 import { LongJson } from './json.js'
 import { ServiceProblem } from './problems.js'
 import { fromJson } from './read-request.js'
@@ -16,6 +18,7 @@ import type { Answer, RefusedAnswer, Task, UnreadTask } from './task.js'
  */
 export function answer(task: Task, translator: Translator): Answer {
   if (task.kind === 'reading') return { body: JSON.stringify(readingAnswer(readSign(task.input, translator))) }
+  if (task.kind === 'dot-plan') return { body: planAnswer(task.input, task.type, translator) }
   const { report, sign } = examine(task.input, translator)
   if (task.type === 'application/json') return { body: reportJson(report), tag: `${report.id}-json` }
   const drawing = reportSvg(report, sign)
@@ -38,7 +41,10 @@ export function answerOrRefusal(task: Task | UnreadTask, translator: Translator)
   }
 }
 
-const read = ({ json, ...question }: UnreadTask): Task => ({
-  ...question,
-  input: fromJson(new LongJson(json).read()),
-})
+function read(task: UnreadTask): Task {
+  const { json, ...question } = task
+  const body = new LongJson(json).read()
+  if (question.kind !== 'dot-plan') return { ...question, input: fromJson(body) }
+  const { kind, type, form } = question
+  return { kind, type, input: planFromJson(body, form) }
+}

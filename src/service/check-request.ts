@@ -13,6 +13,7 @@ const MOST_STANDARDS = 40
 const MOST_PARTS = 200
 const MOST_NAMES = 500
 const LARGEST_SCALE = 10_000
+const LARGEST_DOT = 100
 
 export const DEFAULT_STANDARDS = ['us-ada-2010']
 export const DEFAULT_USE = 'permanent-room'
@@ -25,6 +26,7 @@ export const Standards = z
   .meta({ examples: [DEFAULT_STANDARDS] })
 
 const Scale = z.number().positive().max(LARGEST_SCALE)
+const DotDiameter = z.number().positive().max(LARGEST_DOT)
 
 export const Options = z
   .strictObject({
@@ -34,6 +36,9 @@ export const Options = z
       .optional()
       .describe('Which part a layer, id or class of the drawing is.'),
     scale: Scale.optional().describe('Millimetres per user unit, for a drawing that has no scale.'),
+    dotBaseDiameter: DotDiameter.optional().describe(
+      'Millimetres, of the dots that a drilling program makes: it does not tell their size.',
+    ),
     decisionRule: z
       .enum(['simple', 'guarded'])
       .optional()
@@ -57,14 +62,18 @@ const request = z.strictObject({
   standards: Standards.optional(),
   sign: SignDescription.optional(),
   drawing: z.string().max(LIMITS.drawing).optional().describe('An SVG document as text.'),
+  program: z.string().max(LIMITS.drawing).optional().describe('Instead of a drawing: a drilling program as text.'),
   options: Options.optional(),
 })
 
 export const CheckRequest = request
-  .superRefine(({ sign, drawing }, context) => {
-    if (!sign && drawing === undefined)
+  .superRefine(({ sign, drawing, program }, context) => {
+    const drawn = drawing ?? program
+    if (drawing !== undefined && program !== undefined)
+      context.addIssue({ code: 'custom', path: ['program'], message: 'stands beside a drawing: give one of the two' })
+    if (!sign && drawn === undefined)
       context.addIssue({ code: 'custom', path: ['sign'], message: 'is missing: give a sign, a drawing or both' })
-    if (sign && drawing === undefined && !hasContent(sign))
+    if (sign && drawn === undefined && !hasContent(sign))
       context.addIssue({
         code: 'custom',
         path: ['sign'],
@@ -84,6 +93,10 @@ export const CheckRequestKeys = request
 export const CheckForm = z
   .strictObject({
     drawing: z.string().meta({ contentMediaType: 'image/svg+xml', description: 'The SVG file.' }).optional(),
+    program: z
+      .string()
+      .meta({ contentMediaType: 'text/x-gcode', description: 'Instead of a drawing: the drilling program.' })
+      .optional(),
     sign: SignDescription.optional(),
     standards: z.string().optional().describe('Ids parted by commas, or a JSON array.'),
     options: Options.optional(),
@@ -97,6 +110,11 @@ export const CheckQuery = z.strictObject({
     .optional()
     .describe(`What the sign is for; without it ${DEFAULT_USE} is assumed, and the report says so.`),
   scale: z.coerce.number().pipe(Scale).optional().describe('Millimetres per user unit.'),
+  dotBaseDiameter: z.coerce
+    .number()
+    .pipe(DotDiameter)
+    .optional()
+    .describe('Millimetres, of the dots that a drilling program makes.'),
   decisionRule: z.enum(['simple', 'guarded']).optional(),
   unitSystem: z.enum(['printed', 'both']).optional(),
   language: z.enum(['en']).optional(),

@@ -25,6 +25,9 @@ export interface CheckParts {
   pool: Pool
 }
 
+/** The letter l, in millimetres. */
+const EXAMPLE_PROGRAM = 'G21 G90\nG0 Z3.0\nG99 G81 X20.0 Y-70.0 Z0.5 R3.0 F1000.0\nY-72.4\nY-74.8\nG80\nM30\n'
+
 const EXAMPLE_REQUEST = { standards: DEFAULT_STANDARDS, sign: POTTERY_ROOM }
 
 /** Bodies that a check and a reading take. */
@@ -35,6 +38,9 @@ export const CHECK_BODIES: Operation['requests'] = {
   },
   'image/svg+xml': {
     examples: { drawing: { summary: 'The drawing of a room sign', value: () => EXAMPLE_DRAWING } },
+  },
+  'text/x-gcode': {
+    examples: { program: { summary: 'Three dots as drilling moves', value: () => EXAMPLE_PROGRAM } },
   },
   'multipart/form-data': {
     schema: CheckForm,
@@ -51,6 +57,7 @@ export const CHECK_PROBLEMS: ProblemType[] = [
   'malformed-json',
   'malformed-request',
   'malformed-drawing',
+  'malformed-program',
   'entities-not-accepted',
   'not-acceptable',
   'too-large',
@@ -73,7 +80,7 @@ export function checkRoutes(app: FastifyInstance, parts: CheckParts) {
     tag: 'checks',
     summary: 'Check a sign',
     description:
-      'Takes one sign as a description, a drawing or both, and answers with a report on every requirement, whether the sign passes or not. Nothing is kept. The Accept header picks the form of the report.',
+      'Takes one sign as a description, a drawing (or the drilling program that makes its dots) or both, and answers with a report on every requirement, whether the sign passes or not. Nothing is kept. The Accept header picks the form of the report.',
     requests: CHECK_BODIES,
     answer: {
       status: 200,
@@ -123,6 +130,6 @@ export async function run(
 ): Promise<Answer> {
   if (input instanceof LongJson) return pool.run({ ...question, json: input.bytes })
   const task = { ...question, input }
-  const short = !input.drawing && Number(headers['content-length']) <= LIMITS.inlineJson
+  const short = !input.drawing && !input.program && Number(headers['content-length']) <= LIMITS.inlineJson
   return short ? answer(task, translator) : pool.run(task)
 }

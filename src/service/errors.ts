@@ -7,7 +7,7 @@ import { LIMITS } from './settings.js'
 
 /** Every error leaves as a problem document; what the framework throws is put into our own types here. */
 
-const READ_TYPES = 'application/json, image/svg+xml and multipart/form-data'
+const READ_TYPES = 'application/json, image/svg+xml, text/x-gcode and multipart/form-data'
 
 export function sendProblem(request: FastifyRequest, reply: FastifyReply, cause: ServiceProblem | Refusal) {
   const problem = problemOf(cause, request.id)
@@ -74,7 +74,7 @@ export function unsupported(request: FastifyRequest): ServiceProblem {
 }
 
 function tooLarge(request: FastifyRequest, detail = 'The body is larger than is read here.', limit?: number) {
-  const largest = limit ?? (isDrawing(request) ? LIMITS.drawing : request.routeOptions.bodyLimit)
+  const largest = limit ?? (isDrawing(request) || isProgram(request) ? LIMITS.drawing : request.routeOptions.bodyLimit)
   const length = Number(request.headers['content-length'])
   const actual = Number.isFinite(length) && length > largest ? length : largest + 1
   return new ServiceProblem('too-large', detail, [], { limit: largest, actual })
@@ -82,3 +82,6 @@ function tooLarge(request: FastifyRequest, detail = 'The body is larger than is 
 
 export const isDrawing = (request: FastifyRequest): boolean =>
   request.headers['content-type']?.toLowerCase().startsWith('image/svg+xml') ?? false
+
+export const isProgram = (request: FastifyRequest): boolean =>
+  request.headers['content-type']?.toLowerCase().startsWith('text/x-gcode') ?? false

@@ -1,4 +1,8 @@
 import { ENTITY_LIMITS, LARGEST_COORDINATE, LIMITS as DRAWING, SCALE_RANGE } from '../drawing/limits.js'
+import { MOST_PAIRS } from '../make/dot-plan/precedence.js'
+import { MOST_DOTS } from '../make/dot-plan/schema.js'
+import { MOST_PROGRAM_DOTS } from '../make/gcode/read.js'
+import { PROGRAM_LIMITS } from '../make/gcode/words.js'
 import type { RefusalType } from '../refusal.js'
 import { MOST_DOTS_IN_BLOCK } from '../recognise/blocks.js'
 import { MOST_OUTLINE_PARTS } from '../recognise/budget.js'
@@ -57,6 +61,17 @@ const ENTITY_COUNTS: Record<keyof typeof ENTITY_LIMITS, string> = {
   expansion: 'UTF-16 units that all uses of entities add up to',
 }
 
+const PROGRAM_COUNTS: Record<keyof typeof PROGRAM_LIMITS, string> = {
+  bytes: 'bytes of a drilling program',
+  lines: 'lines of a drilling program',
+  lineLength: 'UTF-16 units of one line of it',
+}
+const PROGRAM_BEYOND: Record<keyof typeof PROGRAM_LIMITS, ProblemType> = {
+  bytes: 'too-large',
+  lines: 'too-complex',
+  lineLength: 'malformed-program',
+}
+
 const SERVICE_COUNTS: Record<keyof typeof SERVICE, [counts: string, beyond: string]> = {
   drawing: ['bytes of a drawing as a body or as a part of a form', 'too-large'],
   json: ['bytes of a JSON body', 'too-large'],
@@ -87,6 +102,12 @@ export const LIMIT_TABLES: Readonly<Record<string, LimitRow[]>> = {
       beyond: tooComplex,
     },
     {
+      name: 'planTimeLimit',
+      value: DEFAULT_SETTINGS.planTimeLimit,
+      counts: 'milliseconds of one plan of dots in a thread',
+      beyond: tooComplex,
+    },
+    {
       name: 'heapLimit',
       value: DEFAULT_SETTINGS.heapLimit,
       counts: 'megabytes of memory of one thread',
@@ -95,6 +116,19 @@ export const LIMIT_TABLES: Readonly<Record<string, LimitRow[]>> = {
   ],
   'A drawing': rowsOf(DRAWING, (name) => [DRAWING_COUNTS[name], name === 'bytes' ? 'too-large' : tooComplex]),
   'Entities of a drawing': rowsOf(ENTITY_LIMITS, (name) => [ENTITY_COUNTS[name], 'entities-not-accepted']),
+  'A plan of dots': [
+    { name: 'MOST_DOTS', value: MOST_DOTS, counts: 'dots of one plan', beyond: tooComplex },
+    {
+      name: 'MOST_PAIRS',
+      value: MOST_PAIRS,
+      counts: 'pairs of a dot and a dot that the head reaches over when it sets it',
+      beyond: tooComplex,
+    },
+  ],
+  'A drilling program': [
+    ...rowsOf(PROGRAM_LIMITS, (name) => [PROGRAM_COUNTS[name], PROGRAM_BEYOND[name]]),
+    { name: 'MOST_PROGRAM_DOTS', value: MOST_PROGRAM_DOTS, counts: 'dots that a program makes', beyond: tooComplex },
+  ],
   'Lengths in a drawing': [
     {
       name: 'LARGEST_COORDINATE',

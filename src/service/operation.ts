@@ -29,6 +29,7 @@ export interface Example {
 export const TAGS = {
   checks: 'Hold a sign against standards.',
   braille: 'Put print into braille and read it back.',
+  making: 'From a verdict to what is made.',
   standards: 'The standards as tables.',
   operations: 'For those who run the service.',
 } as const

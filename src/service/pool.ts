@@ -62,8 +62,9 @@ export class Pool {
     begun.once('message', () => {
       began = performance.now()
       clearTimeout(timer)
-      timer = setTimeout(() => abort.abort(), this.settings.timeLimit)
+      timer = setTimeout(() => abort.abort(), limit)
     })
+    const limit = task.kind === 'dot-plan' ? this.settings.planTimeLimit : this.settings.timeLimit
     const { handed, bytes } = handedOver(task)
     try {
       const options = { signal: abort.signal, transferList: [port2, ...(bytes ? [bytes.buffer] : [])] }
@@ -74,7 +75,7 @@ export class Pool {
         ? new ServiceProblem(type, detail, errors)
         : new Refusal(type, detail, errors, excess)
     } catch (error) {
-      throw this.explain(error, began)
+      throw this.explain(error, began, limit)
     } finally {
       clearTimeout(timer)
       begun.close()
@@ -85,24 +86,23 @@ export class Pool {
     await this.threads?.destroy()
   }
 
-  private explain(error: unknown, began: number | undefined): unknown {
+  private explain(error: unknown, began: number | undefined, limit: number): unknown {
     if (!(error instanceof Error) || error instanceof Refusal) return error
-    if (error.name === 'AbortError') return began === undefined ? busy() : this.tookTooLong(performance.now() - began)
+    if (error.name === 'AbortError') return began === undefined ? busy() : tookTooLong(performance.now() - began, limit)
     if ('code' in error && error.code === 'ERR_WORKER_OUT_OF_MEMORY') return this.tookTooMuch()
     return error
   }
 
-  private tookTooLong(actual: number): Refusal {
-    const limit = this.settings.timeLimit
-    const detail = `The check took longer than the ${limit} milliseconds that it may take.`
-    return new Refusal('too-complex', detail, [], { limit, actual: Math.round(actual) })
-  }
-
   private tookTooMuch(): Refusal {
     const limit = this.settings.heapLimit * BYTES_PER_MEGABYTE
-    const detail = `The check needed more than the ${this.settings.heapLimit} megabytes of memory that it may use.`
+    const detail = `The work needed more than the ${this.settings.heapLimit} megabytes of memory that it may use.`
     return new Refusal('too-complex', detail, [], { limit, actual: limit + 1 })
   }
+}
+
+function tookTooLong(actual: number, limit: number): Refusal {
+  const detail = `The work took longer than the ${limit} milliseconds that it may take.`
+  return new Refusal('too-complex', detail, [], { limit, actual: Math.round(actual) })
 }
 
 const busy = (): ServiceProblem =>
@@ -116,7 +116,7 @@ function handedOver(task: Task | UnreadTask): { handed: Task | UnreadTask; bytes
     const json = ownBytes(task.json)
     return { handed: { ...task, json }, bytes: json }
   }
-  if (!task.input.drawing) return { handed: task }
+  if (task.kind === 'dot-plan' || !task.input.drawing) return { handed: task }
   const drawing = ownBytes(task.input.drawing)
   return { handed: { ...task, input: { ...task.input, drawing } }, bytes: drawing }
 }

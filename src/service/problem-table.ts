@@ -99,8 +99,9 @@ export const PROBLEMS: Record<ProblemType, ProblemKind> = {
     status: 415,
     title: 'The media type of the body is not read',
     meaning: 'The Content-Type header names a type that this address does not read, or the body is compressed.',
-    remedy: 'Send application/json, image/svg+xml or multipart/form-data, without Content-Encoding.',
-    example: '“text/csv” is not read here; application/json, image/svg+xml and multipart/form-data are.',
+    remedy: 'Send application/json, image/svg+xml, text/x-gcode or multipart/form-data, without Content-Encoding.',
+    example:
+      'The media type of this body is not read here; application/json, image/svg+xml, text/x-gcode and multipart/form-data are.',
   },
   'invalid-description': {
     status: 422,
@@ -167,7 +168,8 @@ export const PROBLEMS: Record<ProblemType, ProblemKind> = {
     meaning:
       'The standards exclude each other, or the text does not fit, or a wish of the order is against a standard. ' +
       '`conflicts` names the quantities and the requirements.',
-    remedy: 'Leave out one of the standards or the wish that the conflict names, take a larger panel or a shorter text.',
+    remedy:
+      'Leave out one of the standards or the wish that the conflict names, take a larger panel or a shorter text.',
     example: 'The standards exclude each other: no drawing satisfies them all.',
   },
   busy: {

@@ -3,7 +3,7 @@ import { nearest } from '../sign/faults.js'
 import { ServiceProblem } from './problems.js'
 import { LIMITS } from './settings.js'
 
-const PARTS = ['drawing', 'sign', 'standards', 'options']
+const PARTS = ['drawing', 'program', 'sign', 'standards', 'options']
 
 /**
  * The parts of a form by name, as bytes: a client may send each as a field or as a file.
@@ -16,7 +16,7 @@ export async function readForm(request: FastifyRequest): Promise<Map<string, Buf
     if (!PARTS.includes(name)) throw unknownPart(name)
     if (parts.has(name)) throw new ServiceProblem('malformed-request', `The form holds the part “${name}” twice.`)
     const bytes = part.type === 'file' ? await part.toBuffer() : bytesOf(part.value)
-    const limit = name === 'drawing' ? LIMITS.drawing : LIMITS.formField
+    const limit = name === 'drawing' || name === 'program' ? LIMITS.drawing : LIMITS.formField
     if (bytes.length > limit)
       throw new ServiceProblem('too-large', `The part “${name}” is larger than is read here.`, [], {
         limit,

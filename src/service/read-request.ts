@@ -13,7 +13,7 @@ import {
   Options,
   Standards,
 } from './check-request.js'
-import { unsupported } from './errors.js'
+import { isProgram, unsupported } from './errors.js'
 import { readForm } from './read-form.js'
 import { LongJson, readJson } from './json.js'
 import { ServiceProblem } from './problems.js'
@@ -24,7 +24,10 @@ export async function readRequest(request: FastifyRequest): Promise<CheckInput |
     refuseQuery(request)
     return fromForm(await readForm(request))
   }
-  if (Buffer.isBuffer(request.body)) return fromQuery(request.body, request.query as Query)
+  if (Buffer.isBuffer(request.body)) {
+    const drawn = isProgram(request) ? { program: request.body } : { drawing: request.body }
+    return fromQuery(drawn, request.query as Query)
+  }
   if (request.body === undefined) throw unsupported(request)
   refuseQuery(request)
   return request.body instanceof LongJson ? request.body : fromJson(request.body)
@@ -36,13 +39,20 @@ type Query = Record<string, string | string[]>
 export function fromJson(body: unknown): CheckInput {
   const parsed = CheckRequest.safeParse(body)
   if (!parsed.success) throw looksBare(body) ? bare() : invalid(parsed.error, CheckRequestKeys, '')
-  const { sign, drawing, standards, options } = parsed.data
-  return question(drawing === undefined ? undefined : drawingOfText(drawing), sign, standards, options)
+  const { sign, drawing, program, standards, options } = parsed.data
+  const drawn = {
+    ...(drawing !== undefined && { drawing: drawingOfText(drawing) }),
+    ...(program !== undefined && { program: new TextEncoder().encode(program) }),
+  }
+  return question(drawn, sign, standards, options)
 }
 
 /** A description on its own, where a request that holds one is asked for. */
 const looksBare = (body: unknown): boolean =>
-  typeof body === 'object' && body !== null && 'use' in body && !('sign' in body) && !('drawing' in body)
+  typeof body === 'object' &&
+  body !== null &&
+  'use' in body &&
+  !['sign', 'drawing', 'program'].some((key) => key in body)
 
 const bare = (): Refusal =>
   new Refusal('invalid-description', 'The body is a description on its own. Wrap it: {"sign": …}.', [
@@ -62,8 +72,11 @@ async function fromForm(form: Map<string, Buffer>): Promise<CheckInput> {
     return text === undefined || text.trim() === '' ? undefined : readJson(text)
   }
   const drawing = form.get('drawing')
+  const program = form.get('program')
+  if (drawing && program)
+    throw new Refusal('invalid-description', 'The form holds a drawing and a drilling program; give one of the two.')
   const sign = parse(SignDescription.optional(), jsonOf('sign'), '/sign')
-  if (!drawing && !(sign && hasContent(sign)))
+  if (!drawing && !program && !(sign && hasContent(sign)))
     throw new Refusal('invalid-description', 'The form holds neither a drawing nor a sign with anything to check.', [
       { detail: 'Give a part “drawing”, or a part “sign” with lettering, braille or pictograms.', pointer: '/sign' },
     ])
@@ -71,10 +84,11 @@ async function fromForm(form: Map<string, Buffer>): Promise<CheckInput> {
   const listed = written?.startsWith('[') ? readJson(written) : listOf(written)
   const standards = parse(Standards.optional(), listed, '/standards')
   if (standards) knownByName(standards, 'standards')
-  return question(drawing, sign, standards, parse(Options.optional(), jsonOf('options'), '/options'))
+  const drawn = { ...(drawing && { drawing }), ...(program && { program }) }
+  return question(drawn, sign, standards, parse(Options.optional(), jsonOf('options'), '/options'))
 }
 
-function fromQuery(drawing: Buffer, query: Query): CheckInput {
+function fromQuery(drawn: Drawn, query: Query): CheckInput {
   const parts: Record<string, unknown> = {}
   const rest: Record<string, unknown> = {}
   for (const [key, value] of Object.entries(query)) {
@@ -95,7 +109,7 @@ function fromQuery(drawing: Buffer, query: Query): CheckInput {
   const list = Standards.optional().safeParse(listOf(standards))
   if (!list.success) throw invalidQuery(list.error, CheckQuery, 'standards')
   if (list.data) knownByName(list.data, 'standards')
-  return question(drawing, undefined, list.data, options.data)
+  return question(drawn, undefined, list.data, options.data)
 }
 
 /**
@@ -124,8 +138,10 @@ export const listOf = (text: string | undefined): string[] | undefined => {
 
 const objectOf = (value: unknown): object => (typeof value === 'object' && value !== null ? value : { '': value })
 
+type Drawn = Pick<CheckInput, 'drawing' | 'program'>
+
 function question(
-  drawing: Uint8Array | undefined,
+  drawn: Drawn,
   sign: SignDescription | undefined,
   standards: string[] | undefined,
   options: Options = {},
@@ -133,12 +149,13 @@ function question(
   const properNames = sign?.properNames ?? options.properNames
   const use = sign?.use ?? options.use
   return {
-    ...(drawing && { drawing }),
+    ...drawn,
     ...(sign && { sign }),
     standards: standards ?? DEFAULT_STANDARDS,
     options: {
       ...(options.part && { part: options.part }),
       ...(options.scale !== undefined && { scale: options.scale }),
+      ...(options.dotBaseDiameter !== undefined && { dotBaseDiameter: options.dotBaseDiameter }),
       use: use ?? DEFAULT_USE,
       ...(use === undefined && { useAssumed: true }),
       ...(properNames && { properNames }),

@@ -7,6 +7,7 @@ import { createTranslator } from '../braille/engine.js'
 import type { Translator } from '../braille/translator.js'
 import { checkRoutes } from './checks.js'
 import { commonRoute } from './common.js'
+import { dotPlanRoutes } from './dot-plans.js'
 import { causeOf, installErrorHandler, sendProblem } from './errors.js'
 import { healthRoutes } from './health.js'
 import { homeRoute } from './home.js'
@@ -89,6 +90,7 @@ export async function buildService(
   checkRoutes(app, { translator, pool })
   readingRoutes(app, { translator, pool })
   translationRoutes(app, translator)
+  dotPlanRoutes(app, { translator, pool })
   standardRoutes(app)
   commonRoute(app)
   await app.ready()
@@ -97,14 +99,14 @@ export async function buildService(
 
 const COMPRESSED = 'Compressed bodies are not read here; send it without Content-Encoding.'
 
-/** Short JSON as a value, long JSON and a drawing as bytes; a form is read by its route. Anything else, and any compression, is not read. */
+/** Short JSON as a value, long JSON, a drawing and a program as bytes; a form is read by its route. Anything else, and any compression, is not read. */
 function readBodies(app: FastifyInstance) {
   app.removeContentTypeParser(['application/json', 'text/plain'])
   app.addContentTypeParser('application/json', { parseAs: 'buffer' }, async (_request: unknown, body: Buffer) =>
     body.length > LIMITS.inlineJson ? new LongJson(body) : readJson(body.toString('utf8')),
   )
   app.addContentTypeParser(
-    'image/svg+xml',
+    ['image/svg+xml', 'text/x-gcode'],
     { parseAs: 'buffer', bodyLimit: LIMITS.drawing },
     async (_request: unknown, body: unknown) => body,
   )

@@ -9,6 +9,8 @@ export interface Settings {
   threads: number
   /** Milliseconds that one check may take once it has begun. */
   timeLimit: number
+  /** The same for a plan of dots. */
+  planTimeLimit: number
   /** Megabytes of heap that one thread may use. */
   heapLimit: number
   /** Checks that may wait for a thread. */
@@ -23,6 +25,7 @@ export const DEFAULT_SETTINGS: Settings = {
   worker: new URL('./worker.js', import.meta.url),
   threads: Math.max(FEWEST_THREADS, availableParallelism()),
   timeLimit: 1800,
+  planTimeLimit: 60_000,
   heapLimit: 256,
   queueLimit: 16 * availableParallelism(),
 }

@@ -1,5 +1,8 @@
 import type { CheckInput } from '../check.js'
+import type { PlanSettings } from '../make/dot-plan/schema.js'
 import type { Fault, RefusalType } from '../refusal.js'
+import type { PlanType } from './dot-plan-answer.js'
+import type { PlanTaskInput } from './dot-plan-request.js'
 
 /** What is asked of the core, and what it answers, as plain data that crosses threads. */
 
@@ -7,12 +10,25 @@ import type { Fault, RefusalType } from '../refusal.js'
 export const REPORT_TYPES = ['application/json', 'text/html', 'image/svg+xml'] as const
 export type ReportType = (typeof REPORT_TYPES)[number]
 
-export type Task = Question & { input: CheckInput }
+export type Task = (Question & { input: CheckInput }) | PlanTask
 
 export type Question = { kind: 'check'; type: ReportType } | { kind: 'reading' }
 
+export interface PlanTask {
+  kind: 'dot-plan'
+  type: PlanType
+  input: PlanTaskInput
+}
+
 /** A question whose JSON body has not been read yet, as it takes long to. */
-export type UnreadTask = Question & { json: Uint8Array }
+export type UnreadTask = (Question | UnreadPlan) & { json: Uint8Array }
+
+export interface UnreadPlan {
+  kind: 'dot-plan'
+  type: PlanType
+  /** What the query says of the program. */
+  form: PlanSettings
+}
 
 /** One answer, already written out, so that it is sent as it is. */
 export interface Answer {

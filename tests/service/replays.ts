@@ -31,6 +31,7 @@ const replay = (operation: string, type: ProblemType, call: Call, on: keyof Apps
 export const STUCK: Partial<Settings> = {
   worker: new URL('./stuck-worker.mjs', import.meta.url),
   timeLimit: 200,
+  planTimeLimit: 200,
   queueLimit: 0,
 }
 
@@ -66,10 +67,51 @@ const plate = (x: number) =>
   ])}</g>`
 const TWO_PANELS = `<svg xmlns="http://www.w3.org/2000/svg" width="140mm" height="60mm" viewBox="0 0 140 60">${plate(0)}${plate(70)}</svg>`
 
+const program =
+  (path: string, body: string): Call =>
+  (app) =>
+    request(app.server).post(path).set('content-type', 'text/x-gcode').send(body)
+
+/** A plan of dots, which always goes to a thread. */
+const ofPlans = (path: string): Replay[] => [
+  replay('createDotPlan', 'malformed-json', json(path, '{')),
+  replay('createDotPlan', 'malformed-drawing', drawing(path, '<svg')),
+  replay(
+    'createDotPlan',
+    'entities-not-accepted',
+    drawing(path, `<!DOCTYPE svg [<!ENTITY a SYSTEM "b">]>${svg('', '&a;')}`),
+  ),
+  replay('createDotPlan', 'not-acceptable', (app) =>
+    request(app.server).post(path).set('accept', 'image/png').send({}),
+  ),
+  replay('createDotPlan', 'too-large', json(path, ' '.repeat(LIMITS.json + 1))),
+  replay('createDotPlan', 'unsupported-media-type', program(path, 'G21')),
+  replay('createDotPlan', 'invalid-description', json(path, { points: [[1, 1]], head: { lift: 0.1 } })),
+  replay('createDotPlan', 'invalid-parameters', drawing(path, svg('', ''), { variant: 'wet' })),
+  replay(
+    'createDotPlan',
+    'scale-unknown',
+    drawing(path, svg('width="100%" height="100%" viewBox="0 0 9 9"', '<circle cx="1" cy="1" r="1"/>')),
+  ),
+  replay('createDotPlan', 'no-tactile-elements', drawing(path, svg('width="9mm" height="9mm"', ''))),
+  replay('createDotPlan', 'several-signs', json(path, { drawing: TWO_PANELS })),
+  replay('createDotPlan', 'too-complex', drawing(path, 'loop'), 'stuck'),
+  replay(
+    'createDotPlan',
+    'busy',
+    async (app) => {
+      const both = await Promise.all([drawing(path, 'loop')(app), drawing(path, 'loop')(app)])
+      return both.find(({ status }) => status === 503) ?? both[0]
+    },
+    'stuck',
+  ),
+]
+
 const ofSigns = (operation: string, path: string): Replay[] => [
   replay(operation, 'malformed-json', json(path, '{')),
   replay(operation, 'malformed-request', (app) => request(app.server).post(path).field('unknown', 'x')),
   replay(operation, 'malformed-drawing', drawing(path, '<svg')),
+  replay(operation, 'malformed-program', program(path, 'G2 X1 Y1 I1')),
   replay(operation, 'entities-not-accepted', drawing(path, `<!DOCTYPE svg [<!ENTITY a SYSTEM "b">]>${svg('', '&a;')}`)),
   replay(operation, 'not-acceptable', (app) => request(app.server).post(path).set('accept', 'image/png').send({})),
   replay(operation, 'too-large', json(path, ' '.repeat(LIMITS.json + 1))),
@@ -102,6 +144,7 @@ export const REPLAYS: Replay[] = [
   replay('createCheck', 'unknown-standard', json('/v1/checks', { standards: ['none'], sign: POTTERY_ROOM })),
   ...ofSigns('createReading', '/v1/readings'),
   replay('createReading', 'unknown-standard', drawing('/v1/readings', svg('', ''), { standards: 'none' })),
+  ...ofPlans('/v1/dot-plans'),
   replay('createTranslation', 'malformed-json', json('/v1/translations', '{')),
   replay('createTranslation', 'not-acceptable', (app) =>
     request(app.server).post('/v1/translations').set('accept', 'text/html').send({ text: 'a' }),

@@ -2,7 +2,7 @@
 export default function work({ task, begun }) {
   begun.postMessage('begun')
   begun.close()
-  const order = Buffer.from(task.input.drawing ?? []).toString()
+  const order = Buffer.from(task.input.drawing ?? task.input.check?.drawing ?? []).toString()
   if (order === 'loop') for (;;);
   if (order === 'hoard') {
     const hoard = []

@@ -90,7 +90,7 @@ export function planDots({ dots, groups, sign, of }: PlanInput, settings: PlanSe
     head: { ...head, offset: head.offset ?? null, approach: head.approach ?? null },
     machine: { ...machine, acceleration: machine.acceleration ?? null },
     dot,
-    assumptions: [...needed.assumptions, ...(sign?.assumptions ?? []).map(({ about, text }) => ({ about, text }))],
+    assumptions: [...needed.assumptions, ...aboutDots(sign)],
     warnings: warningsOf({
       known: needed,
       dots,
@@ -124,6 +124,14 @@ const CORNERS = {
   drawing: 'the drawing’s top left corner, since no panel was found in it',
   points: 'the place from which the points are measured',
 }
+
+/** What the reading of a sign assumed that says nothing of its dots. */
+const BESIDE_THE_POINT = ['use', 'border', 'pictogram', 'borders', 'pictograms']
+
+const aboutDots = (sign: Sign | undefined): DotPlan['assumptions'] =>
+  (sign?.assumptions ?? [])
+    .filter(({ about }) => !BESIDE_THE_POINT.includes(about))
+    .map(({ about, text }) => ({ about, text }))
 
 function zeroOf(of: DotPlan['zero']['of'], panel: Box | undefined): DotPlan['zero'] {
   const [x, y] = of === 'panel' && panel ? [panel.x, panel.y] : [0, 0]

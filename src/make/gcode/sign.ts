@@ -60,7 +60,7 @@ const FROM_DOTS =
   'The zero of the program is not the top left corner of the panel, since dots lie above it or to its left: where they stand on the panel is not known, and places are counted from near the first of them.'
 
 /** What the reading assumed of a drawing that was never one. */
-const aboutDots = ({ about }: Assumption): boolean => about !== 'scale' && about !== 'panel'
+const aboutDots = ({ about }: Assumption): boolean => !['scale', 'panel', 'border', 'pictogram'].includes(about)
 
 /** Moves dots that lie left of the zero or above it into the sheet. */
 function shiftOf(dots: readonly Point[]): Point {
