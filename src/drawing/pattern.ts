@@ -1,5 +1,5 @@
 import { boxOfPoints, unionOfBoxes, type Box } from '../geometry/box.js'
-import { apply, determinant, multiply, scaling, translation, type Matrix } from '../geometry/matrix.js'
+import { apply, determinant, inverse, multiply, scaling, translation, type Matrix } from '../geometry/matrix.js'
 import type { Contour } from '../geometry/outline.js'
 import { Clip, seenThrough } from './clipping.js'
 import { PICTURE } from './collector.js'
@@ -161,17 +161,8 @@ interface Range {
 
 /** Which tiles meet a box, counted from the pattern's own. */
 function placesOver(box: Box, frame: Box, matrix: Matrix): { columns: Range; rows: Range } {
-  const { a, b, c, d, e, f } = matrix
-  const area = determinant(matrix)
-  const inverse: Matrix = {
-    a: d / area,
-    b: -b / area,
-    c: -c / area,
-    d: a / area,
-    e: (c * f - d * e) / area,
-    f: (b * e - a * f) / area,
-  }
-  const inPattern = boxOfPoints(cornersOf(box).map((corner) => apply(inverse, corner))) ?? box
+  const back = inverse(matrix)
+  const inPattern = boxOfPoints(cornersOf(box).map((corner) => apply(back, corner))) ?? box
   const range = (from: number, size: number, start: number, step: number): Range => {
     const first = Math.floor((from - start) / step)
     return { first, count: Math.floor((from + size - start) / step) - first + 1 }

@@ -1,8 +1,9 @@
 import { unionOfBoxes } from '../geometry/box.js'
+import type { Matrix } from '../geometry/matrix.js'
 import { Cascade } from './cascade.js'
 import { Collector, sourceOf } from './collector.js'
 import { decode } from './decode.js'
-import { readDocument } from './document.js'
+import { readDocument, type Element, type SvgDocument } from './document.js'
 import type { Drawing } from './drawing.js'
 import { NO_LABELS } from './labels.js'
 import { readPage } from './page.js'
@@ -20,8 +21,18 @@ import { visitChildren } from './walk.js'
  * @throws {Refusal} `malformed-drawing` or `entities-not-accepted` with line and column, `too-large` or `too-complex` with
  * the limit and what was met, `scale-unknown` when nothing says how large the drawing is.
  */
-export function readDrawing(bytes: Uint8Array, options: { scale?: number } = {}): Drawing {
-  const document = readDocument(decode(bytes))
+export const readDrawing = (bytes: Uint8Array, options: { scale?: number } = {}): Drawing =>
+  readPainted(readDocument(decode(bytes)), options)
+
+/**
+ * The same, of elements that are known.
+ * @param spaces is told each element's map from its own user space to millimetres
+ */
+export function readPainted(
+  document: SvgDocument,
+  options: { scale?: number },
+  spaces?: Map<Element, Matrix>,
+): Drawing {
   const { root } = document
   const cascade = new Cascade(document)
   const collector = new Collector()
@@ -29,7 +40,7 @@ export function readDrawing(bytes: Uint8Array, options: { scale?: number } = {})
   const side = (name: 'width' | 'height') => declared.get(name) ?? root.attributes.get(name)
   const page = readPage(root, { width: side('width'), height: side('height') }, options.scale)
   const style = computeStyle(declared, INITIAL_STYLE, { viewport: page.viewport, rootFontSize: MEDIUM_FONT_SIZE })
-  const scene = new Scene(document, cascade, page, collector, style.fontSize, visitChildren)
+  const scene = new Scene(document, cascade, page, collector, style.fontSize, visitChildren, spaces)
   const start: Context = {
     matrix: page.matrix,
     style: INITIAL_STYLE,
@@ -42,6 +53,7 @@ export function readDrawing(bytes: Uint8Array, options: { scale?: number } = {})
   }
   const context = enter(scene, root, start)
   if (context) {
+    spaces?.set(root, context.matrix)
     visitChildren(scene, root, context)
     leave(scene, context, start)
   }

@@ -41,6 +41,8 @@ export class Scene {
     readonly rootFontSize: number,
     /** Paints what is inside an element. */
     readonly paintChildren: (scene: Scene, element: Element, context: Context) => void,
+    /** Where it is wanted: each element's map from its own user space to millimetres. */
+    readonly spaces?: Map<Element, Matrix>,
   ) {}
 
   /** The element that a reference like `#dot` leads to, in this file only. */

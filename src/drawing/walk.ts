@@ -59,6 +59,7 @@ export function visit(scene: Scene, element: Element, parent: Context): void {
     return scene.collector.ignore(sourceAt(element, parent), 'The drawing is read as it stands still.', NOTHING)
   const context = enter(scene, element, parent)
   if (!context) return
+  scene.spaces?.set(element, context.matrix)
   render(scene, element, context)
   leave(scene, context, parent)
 }

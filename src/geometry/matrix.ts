@@ -44,3 +44,16 @@ export function isSimilarity(m: Matrix, tolerance = 1e-9): boolean {
   const mirrored = Math.hypot(m.a + m.d, m.b - m.c)
   return Math.min(direct, mirrored) <= tolerance * size
 }
+
+/** The map back; of a map that is not flat (its determinant is not 0). */
+export function inverse(m: Matrix): Matrix {
+  const area = determinant(m)
+  return {
+    a: m.d / area,
+    b: -m.b / area,
+    c: -m.c / area,
+    d: m.a / area,
+    e: (m.c * m.f - m.d * m.e) / area,
+    f: (m.b * m.e - m.a * m.f) / area,
+  }
+}

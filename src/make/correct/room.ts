@@ -1,0 +1,115 @@
+import { boxed, nearestTo, type Boxed } from '../../geometry/dots.js'
+import { boxOfPoints, type Box } from '../../geometry/box.js'
+import type { Polyline } from '../../geometry/outline.js'
+import type { Point } from '../../geometry/point.js'
+
+/**
+ * The shortest way that dots have to go until everything keeps its distance from them. Along each of eight directions the dots go by what
+ * is still missing: no distance grows faster than they go, so nothing is passed over (the march along a ray of sphere tracing, Hart 1996).
+ */
+
+/** Outlines from which the edges of dots keep so far, millimetres. */
+export interface Obstacle {
+  outlines: readonly Polyline[]
+  least: number
+  /** Whether the dots have to be within the outlines and not only away from their edges. */
+  holds?: boolean
+}
+
+export interface Wish {
+  obstacles: readonly Obstacle[]
+  radius: number
+  /** The way down on the sign, of length 1: a reader has the braille below the text. */
+  down: Point
+  /** How far along that way the upper edge of the dots has to be at least, and at most. */
+  top: { min?: number; max?: number }
+}
+
+const DIRECTIONS = 8
+/** A little more than is missing, so that a corner is not approached for ever. Millimetres. */
+const LEAST_STEP = 0.05
+const MOST_STEPS = 60
+/** Nobody looks for the braille of a text farther away, millimetres. */
+const FARTHEST = 60
+/** Going aside counts more than going up or down: the braille stays under its text. */
+const ASIDE = 1.5
+const MOST_WORK = 2_000_000
+
+/** The shift; undefined when there is no such place. */
+export function roomFor(dots: readonly Point[], wish: Wish): Point | undefined {
+  const obstacles = wish.obstacles.map((one) => ({ ...one, boxes: boxed(one.outlines) }))
+  const missing = (shift: Point): number => missingAt(dots, shift, wish, obstacles)
+  if (missing({ x: 0, y: 0 }) <= 0) return { x: 0, y: 0 }
+  const across = { x: wish.down.y, y: -wish.down.x }
+  let best: { shift: Point; cost: number } | undefined
+  for (let i = 0; i < DIRECTIONS; i++) {
+    const angle = (2 * Math.PI * i) / DIRECTIONS
+    const [down, aside] = [exact(Math.cos(angle)), exact(Math.sin(angle))]
+    const way = { x: down * wish.down.x + aside * across.x, y: down * wish.down.y + aside * across.y }
+    const weight = 1 + (ASIDE - 1) * Math.abs(aside)
+    const length = march(way, missing, best ? best.cost / weight : FARTHEST)
+    if (length === undefined) continue
+    best = { shift: { x: length * way.x, y: length * way.y }, cost: length * weight }
+  }
+  return best?.shift
+}
+
+const exact = (value: number): number => (Math.abs(value) < 1e-12 ? 0 : value)
+
+function march(way: Point, missing: (shift: Point) => number, farthest: number): number | undefined {
+  let length = 0
+  for (let step = 0; step < MOST_STEPS && length < farthest; step++) {
+    const more = missing({ x: length * way.x, y: length * way.y })
+    if (more <= 0) return length
+    length += more + LEAST_STEP
+  }
+  return undefined
+}
+
+function missingAt(
+  dots: readonly Point[],
+  shift: Point,
+  { radius, down, top }: Wish,
+  obstacles: readonly (Obstacle & { boxes: Boxed[] })[],
+): number {
+  const there = dots.map(({ x, y }) => ({ x: x + shift.x, y: y + shift.y }))
+  const upper = Math.min(...there.map((dot) => dot.x * down.x + dot.y * down.y)) - radius
+  let most = Math.max((top.min ?? -Infinity) - upper, upper - (top.max ?? Infinity))
+  for (const { boxes, least, holds } of obstacles) {
+    const out = holds ? outside(there, boxes) : 0
+    if (out > 0) {
+      most = Math.max(most, out + radius + least)
+      continue
+    }
+    // Inside of what holds them the dots are held off the edges alone.
+    const near = nearestTo(holds ? boxes.flatMap(edgesOf) : boxes, there, MOST_WORK)
+    if (near === 'too-much') return Infinity
+    if (near) most = Math.max(most, least + radius - near.distance)
+  }
+  return most
+}
+
+/** How far the box round the dots reaches out of what is to hold them. */
+function outside(dots: readonly Point[], boxes: readonly Boxed[]): number {
+  const own = boxOfPoints(dots)
+  const frame = boxOfPoints(boxes.flatMap(({ box }) => cornersOf(box)))
+  if (!own || !frame) return 0
+  return Math.max(
+    0,
+    frame.x - own.x,
+    frame.y - own.y,
+    own.x + own.width - frame.x - frame.width,
+    own.y + own.height - frame.y - frame.height,
+  )
+}
+
+export const cornersOf = ({ x, y, width, height }: Box): Point[] => [
+  { x, y },
+  { x: x + width, y },
+  { x: x + width, y: y + height },
+  { x, y: y + height },
+]
+
+/** Each edge as an outline without an inside. */
+const edgesOf = ({ polyline }: Boxed): Boxed[] =>
+  boxed(polyline.map((from, i) => [from, polyline[(i + 1) % polyline.length]]))
