@@ -6,6 +6,7 @@ import { reportJson } from '../report/json.js'
 import { reportSvg } from '../report/svg.js'
 import { planAnswer } from './dot-plan-answer.js'
 import { planFromJson } from './dot-plan-request.js'
+import { drawingAnswer } from './drawing-answer.js'
 import { LongJson } from './json.js'
 import { ServiceProblem } from './problems.js'
 import { fromJson } from './read-request.js'
@@ -18,6 +19,7 @@ import type { Answer, RefusedAnswer, Task, UnreadTask } from './task.js'
  */
 export function answer(task: Task, translator: Translator): Answer {
   if (task.kind === 'reading') return { body: JSON.stringify(readingAnswer(readSign(task.input, translator))) }
+  if (task.kind === 'drawing') return { body: drawingAnswer(task.input, task.type, translator) }
   if (task.kind === 'dot-plan') return { body: planAnswer(task.input, task.type, translator) }
   const { report, sign } = examine(task.input, translator)
   if (task.type === 'application/json') return { body: reportJson(report), tag: `${report.id}-json` }
@@ -36,8 +38,8 @@ export function answerOrRefusal(task: Task | UnreadTask, translator: Translator)
   } catch (error) {
     const known = error instanceof Refusal || (error instanceof ServiceProblem && error.type === 'malformed-json')
     if (!known) throw error
-    const { type, detail, errors, excess } = error as Refusal
-    return { refused: { type, detail, errors, ...(excess && { excess }) } }
+    const { type, detail, errors, excess, conflicts } = error as Refusal
+    return { refused: { type, detail, errors, ...(excess && { excess }), ...(conflicts && { conflicts }) } }
   }
 }
 

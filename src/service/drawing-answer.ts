@@ -30,7 +30,10 @@ export interface CheckedDrawing {
 }
 
 /** @throws {Refusal} `cannot-satisfy` when the drawing does not pass at the drawing stage; and those of `draw`. */
-export function drawChecked({ standards, order }: DrawingTaskInput, translator: Translator): CheckedDrawing {
+export function drawChecked(
+  { standards, order, leaveToPerson }: DrawingTaskInput,
+  translator: Translator,
+): CheckedDrawing {
   const { drawing, sign, opposites } = draw(order, findStandards(standards), translator)
   const report = check(asChecked(drawing, sign, standards), translator)
   const verdict = report.stages.drawing
@@ -39,6 +42,7 @@ export function drawChecked({ standards, order }: DrawingTaskInput, translator: 
     ({ force, stage, verdict: own }) =>
       force === 'shall' && stage === 'drawing' && (own === 'fail' || own === 'undetermined'),
   )
+  if (leaveToPerson && open.every(({ reason }) => reason === 'needs-judgement')) return { drawing, sign, report }
   const found = open.map(({ quantity, requirement, message }): Exclusion => ({
     quantity,
     requirements: [requirement],

@@ -70,10 +70,10 @@ export class Pool {
       const options = { signal: abort.signal, transferList: [port2, ...(bytes ? [bytes.buffer] : [])] }
       const result = (await this.start().run({ task: handed, begun: port2 }, options)) as Answer | RefusedAnswer
       if ('body' in result) return result
-      const { type, detail, errors, excess } = result.refused
+      const { type, detail, errors, excess, conflicts } = result.refused
       throw type === 'malformed-json'
         ? new ServiceProblem(type, detail, errors)
-        : new Refusal(type, detail, errors, excess)
+        : new Refusal(type, detail, errors, excess, conflicts)
     } catch (error) {
       throw this.explain(error, began, limit)
     } finally {
@@ -116,7 +116,7 @@ function handedOver(task: Task | UnreadTask): { handed: Task | UnreadTask; bytes
     const json = ownBytes(task.json)
     return { handed: { ...task, json }, bytes: json }
   }
-  if (task.kind === 'dot-plan' || !task.input.drawing) return { handed: task }
+  if (task.kind === 'dot-plan' || task.kind === 'drawing' || !task.input.drawing) return { handed: task }
   const drawing = ownBytes(task.input.drawing)
   return { handed: { ...task, input: { ...task.input, drawing } }, bytes: drawing }
 }

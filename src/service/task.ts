@@ -1,8 +1,10 @@
 import type { CheckInput } from '../check.js'
 import type { PlanSettings } from '../make/dot-plan/schema.js'
-import type { Fault, RefusalType } from '../refusal.js'
+import type { Exclusion, Fault, RefusalType } from '../refusal.js'
 import type { PlanType } from './dot-plan-answer.js'
 import type { PlanTaskInput } from './dot-plan-request.js'
+import type { DrawingType } from './drawing-answer.js'
+import type { DrawingTaskInput } from './drawing-request.js'
 
 /** What is asked of the core, and what it answers, as plain data that crosses threads. */
 
@@ -10,7 +12,7 @@ import type { PlanTaskInput } from './dot-plan-request.js'
 export const REPORT_TYPES = ['application/json', 'text/html', 'image/svg+xml'] as const
 export type ReportType = (typeof REPORT_TYPES)[number]
 
-export type Task = (Question & { input: CheckInput }) | PlanTask
+export type Task = (Question & { input: CheckInput }) | PlanTask | DrawingTask
 
 export type Question = { kind: 'check'; type: ReportType } | { kind: 'reading' }
 
@@ -18,6 +20,12 @@ export interface PlanTask {
   kind: 'dot-plan'
   type: PlanType
   input: PlanTaskInput
+}
+
+export interface DrawingTask {
+  kind: 'drawing'
+  type: DrawingType
+  input: DrawingTaskInput
 }
 
 /** A question whose JSON body has not been read yet, as it takes long to. */
@@ -44,5 +52,6 @@ export interface RefusedAnswer {
     detail: string
     errors: Fault[]
     excess?: { limit: number; actual: number }
+    conflicts?: Exclusion[]
   }
 }

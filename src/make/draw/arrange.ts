@@ -127,11 +127,11 @@ function onPanel(question: Question, panel: Size, heights: Heights): Arrangement
     const found = largest(question, panel, heights, margins, isOneLine)
     if (found) return place({ panel, ...found }, margins, alignment)
   }
-  const { content } = layOut(question, heights.least, roomOn(panel, tight, alignment), false)
+  const { content } = layOut(question, heights.least, undefined, wanted.prefersOneLine)
   const need = sizeWith(content, tight, alignment)
   const text =
-    `At the least character height that will do (${heights.least.toFixed(1)} mm) the text needs a panel of ` +
-    `${need.width.toFixed(0)} × ${need.height.toFixed(0)} mm; this one is ${panel.width} × ${panel.height} mm.`
+    `The text does not fit on ${panel.width} × ${panel.height} mm: at the least character height that will do ` +
+    `(${heights.least.toFixed(1)} mm) it takes ${Math.ceil(need.width)} × ${Math.ceil(need.height)} mm with its margins, or the like in other lines.`
   throw cannotSatisfy(text, [exclusionOf('panel.size', text, wanted, WHAT_MAKES_IT_LARGE)])
 }
 

@@ -1,3 +1,4 @@
+import type { Box } from '../../geometry/box.js'
 import type { SignDescription } from '../../sign/description.js'
 import type { Arrangement } from './arrange.js'
 import type { Colours } from './colours.js'
@@ -12,8 +13,8 @@ export function describedBy(order: SignOrder, made: Arrangement, colours: Colour
   const { units, mark, use, panel, properNames, installation, carrier, pictogram } = order
   const { outline, capitals } = made.setting.face
   const { characterHeight } = made.setting
+  const { field } = made.content
   const texts = made.content.lines.map(({ text }) => text)
-  const mm = (value: number) => ({ value: rounded(value), unit: 'mm' as const })
   return {
     units: units ?? 'mm',
     ...(mark !== undefined && { mark }),
@@ -39,7 +40,7 @@ export function describedBy(order: SignOrder, made: Arrangement, colours: Colour
       },
     ],
     ...(made.content.braille && { braille: [{ code: wanted.code, ...(carrier && { carrier }) }] }),
-    ...(pictogram ? { pictograms: [{ meaning: pictogram.meaning }] } : { pictograms: [] }),
+    pictograms: pictogram && field ? [describedField(pictogram, field)] : [],
     ...(!order.border && { borders: [] }),
     properNames: properNames ?? [],
     ...(installation && { installation }),
@@ -49,11 +50,19 @@ export function describedBy(order: SignOrder, made: Arrangement, colours: Colour
 /** The left end of the first baseline. */
 function pointOf({ content: { lines } }: Arrangement) {
   const { x, y } = lines[0]?.baseline ?? { x: 0, y: 0 }
-  return { x: { value: rounded(x), unit: 'mm' as const }, y: { value: rounded(y), unit: 'mm' as const } }
+  return { x: mm(x), y: mm(y) }
 }
+
+function describedField({ meaning, colour, fieldColour }: NonNullable<SignOrder['pictogram']>, field: Box) {
+  return { meaning, field: boxOf(field), ...(colour && { colour }), ...(fieldColour && { fieldColour }) }
+}
+
+const boxOf = ({ x, y, width, height }: Box) => ({ x: mm(x), y: mm(y), width: mm(width), height: mm(height) })
 
 const shows = (texts: readonly string[], capital: string): boolean => texts.some((text) => text.includes(capital))
 
 const DECIMALS = 1e4
 
 const rounded = (value: number): number => Math.round(value * DECIMALS) / DECIMALS
+
+const mm = (value: number) => ({ value: rounded(value), unit: 'mm' as const })

@@ -8,10 +8,10 @@ import { commonWindows } from '../../windows/common.js'
 import { nearestTo } from './aim.js'
 import { arrange } from './arrange.js'
 import { cannotSatisfy, exclusionOf } from './cannot.js'
-import { coloursOf, cssOf } from './colours.js'
+import { coloursOf } from './colours.js'
 import type { SetAlignment } from './content.js'
 import { describedBy } from './described.js'
-import { excludingOf } from './excluding.js'
+import { excludingOf, gapAgainstClearance } from './excluding.js'
 import { frameOf } from './margins.js'
 import type { SignOrder } from './order.js'
 import { writeSvg } from './svg.js'
@@ -39,6 +39,8 @@ export function draw(order: SignOrder, standards: readonly LoadedStandard[], tra
   const distance = installation?.viewingDistance
   const part = asksForTouch(use) ? 'both' : 'visual'
   const wanted = wantedOf(common, part, distance === undefined ? undefined : toMillimetres(distance, units))
+  const tied = gapAgainstClearance(wanted)
+  if (tied.length > 0) throw cannotSatisfy(EXCLUDED, [...opposites, ...tied])
   const wording = wordingOf(order, wanted, translator)
   const alignment = alignmentOf(order, wanted)
   const field = fieldOf(order, wanted)
@@ -50,10 +52,11 @@ export function draw(order: SignOrder, standards: readonly LoadedStandard[], tra
     panel: { ...made.panel, colour: colours.panel },
     frame: frameOf(order),
     ink: colours.ink,
-    fieldColour: cssOf(order.pictogram?.fieldColour),
   })
   return { drawing, sign: describedBy(order, made, colours, wanted), opposites }
 }
+
+const EXCLUDED = 'The standards exclude each other: no drawing satisfies them all.'
 
 const ALIGNED = ['raised.alignment', 'braille.alignment']
 
@@ -78,5 +81,5 @@ const USUAL_FIELD = 100
 function fieldOf({ pictogram, units = 'mm' }: SignOrder, wanted: Wanted): number | undefined {
   if (!pictogram) return undefined
   if (pictogram.fieldHeight !== undefined) return toMillimetres(pictogram.fieldHeight, units)
-  return nearestTo(USUAL_FIELD, wanted.ends('pictogram.fieldHeight'), FIELD_INSIDE)
+  return nearestTo(USUAL_FIELD, wanted.likelyEnds('pictogram.fieldHeight'), FIELD_INSIDE)
 }

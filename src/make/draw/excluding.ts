@@ -4,6 +4,7 @@ import type { Exclusion } from '../../refusal.js'
 import type { Common } from '../../windows/common.js'
 import type { Conflict } from '../../windows/window.js'
 import { cannotSatisfy } from './cannot.js'
+import type { Wanted } from './wanted.js'
 
 /**
  * Requirements on the drawing that exclude each other before there is one. What only the product or the site shows is no hindrance.
@@ -16,6 +17,17 @@ export function excludingOf({ conflicts }: Common): Exclusion[] {
   if (ofDrawing.some(({ why }) => why !== 'opposite'))
     throw cannotSatisfy('The standards exclude each other: no drawing satisfies them all.', told)
   return told
+}
+
+/** Braille below the text is no farther from it than from its baseline. */
+export function gapAgainstClearance(wanted: Wanted): Exclusion[] {
+  const { max = Infinity } = wanted.ends('braille.textGap')
+  const { min = 0 } = wanted.ends('braille.characterClearance')
+  if (max >= min) return []
+  const rows = wanted.requirements(['braille.textGap', 'braille.characterClearance'])
+  const parties = rows.map(({ standard, limit }) => `${standard.id} ${limit.clause} (${limit.printed})`)
+  const text = `Braille below the text is no farther from it than from its baseline, so that these exclude each other: ${parties.join('; ')}.`
+  return [{ quantity: 'braille.textGap', requirements: rows.map(({ row }) => row.requirement), text }]
 }
 
 function exclusion({ quantities: [quantity = ''], rows, why }: Conflict): Exclusion {

@@ -55,9 +55,13 @@ const OrderedPictogram = z
   .strictObject({
     meaning: Text.describe('What the picture will say.'),
     fieldHeight: Length.optional().describe('Absent: the least that the standards allow.'),
+    colour: ColourDescription.optional(),
     fieldColour: ColourDescription.optional(),
   })
-  .meta({ id: 'OrderedPictogram', description: 'A field above the text that is kept clear for a picture.' })
+  .meta({
+    id: 'OrderedPictogram',
+    description: 'A field above the text that is kept clear for a picture, which is not drawn.',
+  })
 
 export const SignOrder = z
   .strictObject({

@@ -12,7 +12,6 @@ export interface Look {
   panel: { width: number; height: number; colour: string }
   frame: Frame | undefined
   ink: string
-  fieldColour: string | undefined
 }
 
 const DECIMALS = 4
@@ -45,9 +44,7 @@ export function writeSvg(content: Content, look: Look): string {
     `  <title>${escaped(look.title)}</title>`,
     `  ${rect({ x: 0, y: 0, width, height }, `id="panel" data-part="panel" fill="${escaped(panel.colour)}"`)}`,
     ...(frame ? [`  ${rect(middleOfFrame(panel, frame), frameAttributes(frame, ink))}`] : []),
-    ...(content.field
-      ? [`  ${rect(content.field, `id="pictogram" data-part="pictogram" fill="${escaped(look.fieldColour ?? ink)}"`)}`]
-      : []),
+    ...(content.field ? [`  ${rect(content.field, 'id="pictogram-field" data-part="ignore" fill="none"')}`] : []),
     ...lettering(content, look),
     ...braille(content, ink),
     '</svg>',

@@ -1,4 +1,4 @@
-import { resolveAtDistance } from '../../judge/limits.js'
+import { resolve, resolveAtDistance } from '../../judge/limits.js'
 import type { BrailleCode, LetteringPart, Section } from '../../sign/sign.js'
 import type { Common } from '../../windows/common.js'
 import { isEmpty, meet, type Ends } from '../../windows/ends.js'
@@ -11,6 +11,8 @@ export interface Wanted {
   part: LetteringPart
   /** The ends of a quantity, inside both printed units where they agree; without ends where nothing is asked. */
   ends: (quantity: string) => Ends
+  /** The same with the rows of which only a sign can tell whether they are in force. */
+  likelyEnds: (quantity: string) => Ends
   /** The kinds that pass everywhere; undefined where nothing is asked. */
   kinds: (quantity: string) => string[] | undefined
   /** Whether some row in force asks for this. */
@@ -39,6 +41,7 @@ export function wantedOf(common: Common, part: LetteringPart, viewingDistance: n
   return {
     part,
     ends,
+    likelyEnds: (quantity) => withConditional(ends(quantity), quantity, common),
     kinds: (quantity) => {
       const region = windowsOf(quantity)[0]?.region
       return region && 'kinds' in region ? region.kinds : undefined
@@ -56,6 +59,15 @@ function narrowed(so: Ends, { region, rows }: Window): Ends {
   if (!('ends' in region)) return so
   const other = rows.reduce<Ends>((all, { limit }) => meet(all, limit.other ?? {}), {})
   return meet(so, isEmpty(other) ? region.ends : preferBoth(region.ends, other))
+}
+
+function withConditional(ends: Ends, quantity: string, { conditional }: Common): Ends {
+  return conditional.reduce((so, { standard, row, limit, clause, isException }) => {
+    if (row.quantity !== quantity || isException || limit === null) return so
+    const { min, max, other } = resolve(limit, clause, standard.firstUnit)
+    const own: Ends = { ...(min !== undefined && { min }), ...(max !== undefined && { max }) }
+    return preferBoth(so, preferBoth(own, other ?? {}))
+  }, ends)
 }
 
 /** The ends with the least length for a viewing distance, where a row in force gives one. */
