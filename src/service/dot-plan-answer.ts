@@ -1,6 +1,7 @@
 import type { Translator } from '../braille/translator.js'
 import { readSign } from '../check.js'
 import { planCsv } from '../make/dot-plan/csv.js'
+import { groupsOfPoints } from '../make/dot-plan/point-groups.js'
 import { inputOfSign, panelBox, planDots, type PlanInput } from '../make/dot-plan/plan.js'
 import { planSvg } from '../make/dot-plan/svg.js'
 import { programOf } from '../make/gcode/write.js'
@@ -29,7 +30,11 @@ export function planAnswer(input: PlanTaskInput, type: PlanType, translator: Tra
   }
 }
 
-function dotsOf({ points, check }: PlanTaskInput, translator: Translator): PlanInput {
+function dotsOf({ points, check, settings }: PlanTaskInput, translator: Translator): PlanInput {
   if (check) return inputOfSign(readSign(check, translator), check.drawing !== undefined)
-  return { dots: (points ?? []).map(([x, y]) => ({ x, y })), of: 'points' }
+  const dots = (points ?? []).map(([x, y]) => ({ x, y }))
+  const { cartridge } = settings
+  // Which dots make a word matters only where a cartridge may have to be changed.
+  const isSplit = cartridge !== undefined && cartridge.dots < dots.length
+  return { dots, of: 'points', ...(isSplit && { groups: groupsOfPoints(dots, translator) }) }
 }

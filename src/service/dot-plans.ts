@@ -104,7 +104,8 @@ export function dotPlanRoutes(app: FastifyInstance, parts: CheckParts) {
 function run(request: FastifyRequest, type: (typeof PLAN_TYPES)[number], { pool }: CheckParts): Promise<Answer> {
   const query = request.query as Record<string, unknown>
   const { body } = request
-  if (body === undefined || request.isMultipart() || isProgram(request)) throw unsupported(request)
+  if (body === undefined || request.isMultipart() || isProgram(request))
+    throw unsupported(request, 'application/json and image/svg+xml')
   const ask = (input: PlanTaskInput) => pool.run({ kind: 'dot-plan', type, input })
   if (Buffer.isBuffer(body)) return ask(planFromDrawing(body, query))
   const form = programForm(query)

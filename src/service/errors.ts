@@ -67,10 +67,11 @@ export function causeOf(error: FastifyError | Error, request: FastifyRequest): S
   }
 }
 
-export function unsupported(request: FastifyRequest): ServiceProblem {
+/** @param types what is read here, in words */
+export function unsupported(request: FastifyRequest, types = READ_TYPES): ServiceProblem {
   const type = request.headers['content-type']
   const said = type === undefined ? 'A request without a Content-Type' : 'The media type of this body'
-  return new ServiceProblem('unsupported-media-type', `${said} is not read here; ${READ_TYPES} are.`)
+  return new ServiceProblem('unsupported-media-type', `${said} is not read here; ${types} are.`)
 }
 
 function tooLarge(request: FastifyRequest, detail = 'The body is larger than is read here.', limit?: number) {

@@ -57,7 +57,7 @@ function headingOf(plan: DotPlan): string[] {
   const numbers = dots <= MOST_NUMBERED ? 'Each dot has its number' : `One dot in ${EVERY} has its number`
   return [
     `Dot plan: ${dots} dots, ${cartridges.length} cartridge${cartridges.length === 1 ? '' : 's'}`,
-    `${numbers}; lines are the way from dot to dot. The first dot is ringed.`,
+    `${numbers}; lines are the way from dot to dot. The first dot of each cartridge is ringed.`,
     `Travel ${Math.round(travel)} mm, about ${duration(seconds)}. Warnings: ${warnings.length === 0 ? 'none' : warnings.length}. Drawn at true scale.`,
   ]
 }
@@ -81,10 +81,8 @@ function cartridgeMarkup(plan: DotPlan, number: number): string {
     const size = (1.7 * radius) / Math.max(1.4, 0.6 * label.length)
     return `<text x="${n(x)}" y="${n(y + 0.35 * size)}" font-size="${n(size)}">${label}</text>`
   })
-  const ring =
-    number === 0
-      ? `<circle cx="${n(places[0][0])}" cy="${n(places[0][1])}" r="${n(1.35 * radius)}" fill="none" stroke="${TEXT_INK}" stroke-width="${n(0.25 * radius)}"/>`
-      : ''
+  const [x, y] = places[0]
+  const ring = `<circle cx="${n(x)}" cy="${n(y)}" r="${n(1.35 * radius)}" fill="none" stroke="${TEXT_INK}" stroke-width="${n(0.25 * radius)}"/>`
   return `<g>
 <path d="M${way}" fill="none" stroke="${ink}" stroke-width="${n(0.2 * radius)}" stroke-linejoin="round"/>
 <g fill="${DOT_FILL}" stroke="${ink}" stroke-width="${n(0.1 * radius)}">

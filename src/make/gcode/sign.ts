@@ -1,12 +1,10 @@
 import type { Translator } from '../../braille/translator.js'
-import type { Drawing, Shape } from '../../drawing/drawing.js'
 import { boxOfPoints } from '../../geometry/box.js'
-import type { Contour } from '../../geometry/outline.js'
 import type { Point } from '../../geometry/point.js'
-import { recognise, type RecogniseOptions } from '../../recognise/recognise.js'
+import { MARGIN, recogniseDots } from '../../recognise/dots-alone.js'
+import type { RecogniseOptions } from '../../recognise/recognise.js'
 import { declared, missing, type Assumption, type Sign } from '../../sign/sign.js'
 import { readProgram } from './read.js'
-import type { MadeDot } from './tool.js'
 
 /** A drilling program as a sign: its dots, read as braille; all else of the sign is not in it. */
 
@@ -14,11 +12,6 @@ export interface ProgramOptions extends RecogniseOptions {
   /** Of the dots as they come out, millimetres; a program does not tell it. */
   dotBaseDiameter?: number
 }
-
-/** The dots are looked at as circles of a common size, which nothing is measured on. */
-const LOOKED_AT = 1.5
-/** Left free round the dots, millimetres, where the zero of the program cannot be the corner of the panel. */
-const MARGIN = 10
 
 /**
  * @param isDescribed whether a description says what else is on the sign
@@ -33,7 +26,7 @@ export function signOfProgram(
   const program = readProgram(bytes)
   const shift = shiftOf(program.dots)
   const dots = program.dots.map(({ x, y, line }) => ({ x: x + shift.x, y: y + shift.y, line }))
-  const read = recognise(drawingOf(dots), options, translator)
+  const read = recogniseDots(dots, options, translator)
   const isShifted = shift.x !== 0 || shift.y !== 0
   const { dotBaseDiameter } = options
   const notShown = missing('a program shows where the dots are, not how large they become')
@@ -67,52 +60,4 @@ function shiftOf(dots: readonly Point[]): Point {
   const box = boxOfPoints(dots)
   if (!box || (box.x >= 0 && box.y >= 0)) return { x: 0, y: 0 }
   return { x: MARGIN - box.x, y: MARGIN - box.y }
-}
-
-function drawingOf(dots: readonly MadeDot[]): Drawing {
-  const box = boxOfPoints(dots) ?? { x: 0, y: 0, width: 0, height: 0 }
-  return {
-    viewport: { width: box.x + box.width + MARGIN, height: box.y + box.height + MARGIN },
-    scale: { millimetresPerUnit: 1, from: 'units' },
-    shapes: dots.map(shapeOf),
-    texts: [],
-    ignored: [],
-    assumptions: [],
-  }
-}
-
-function shapeOf({ x, y, line }: MadeDot): Shape {
-  const radius = LOOKED_AT / 2
-  return {
-    contours: [circleContour({ x, y }, radius)],
-    fill: { rgb: [0, 0, 0], opacity: 1, written: 'black' },
-    fillRule: 'nonzero',
-    source: { line, column: 1 },
-    labels: { dataPart: 'braille', names: [] },
-    circle: { x, y, radius },
-    box: { x: x - radius, y: y - radius, width: LOOKED_AT, height: LOOKED_AT },
-  }
-}
-
-/** Where the controls of a quarter of a circle lie, in radii: 4/3 tan(π/8), see `drawing/arc.ts`. */
-const CONTROL = (4 / 3) * Math.tan(Math.PI / 8)
-
-function circleContour({ x, y }: Point, radius: number): Contour {
-  const at = (right: number, down: number): Point => ({ x: x + radius * right, y: y + radius * down })
-  const quarters = [
-    [1, 0],
-    [0, 1],
-    [-1, 0],
-    [0, -1],
-  ]
-  return {
-    start: at(1, 0),
-    closed: true,
-    segments: quarters.map(([right, down]) => ({
-      kind: 'cubic',
-      c1: at(right - CONTROL * down, down + CONTROL * right),
-      c2: at(-down + CONTROL * right, right + CONTROL * down),
-      to: at(-down, right),
-    })),
-  }
 }
