@@ -3,7 +3,8 @@ import { Refusal } from '../../src/refusal.js'
 import { Pool } from '../../src/service/pool.js'
 import { ServiceProblem } from '../../src/service/problems.js'
 import { DEFAULT_SETTINGS, type Settings } from '../../src/service/settings.js'
-import type { Task } from '../../src/service/task.js'
+import type { Question } from '../../src/service/task.js'
+import type { CheckInput } from '../../src/check.js'
 
 /** All figures are invented: short limits, so that the tests are short. */
 const settings: Settings = {
@@ -19,7 +20,7 @@ let pool: Pool | undefined
 const open = (change: Partial<Settings> = {}) => (pool = new Pool({ ...settings, ...change }, () => undefined))
 afterEach(() => pool?.close())
 
-const task = (order: string): Task => ({
+const task = (order: string): Question & { input: CheckInput } => ({
   kind: 'check',
   type: 'application/json',
   input: {
