@@ -1,45 +1,16 @@
-import type { Finding } from '../../report/finding-schema.js'
-import { brailleRewrite, PLACING, SPACING, WORDING } from './braille.js'
-import type { Bench } from './correct.js'
-import { NotCorrectable } from './outcome.js'
+import { attempt } from './attempt.js'
+import type { Bench } from './bench.js'
+import { PLACING, SPACING, WORDING } from './braille.js'
+import { lifted } from './lift.js'
 import { failing, type Sheet } from './sheet.js'
-import { reads, tried, type Trial } from './trial.js'
 
 /** The step that puts the braille right: all of it at once, else each matter by itself. */
 export function brailleStep(sheet: Sheet, bench: Bench): Sheet {
   const all = failing(sheet.report, [...WORDING, ...SPACING, ...PLACING])
   if (all.length === 0) return sheet
-  const whole = attempt(sheet, all, bench)
+  const whole = attempt(sheet, all, bench) ?? lifted(sheet, all, bench)
   if (whole) return whole.sheet
   const matters = [WORDING, SPACING, PLACING].map((quantities) => failing(sheet.report, quantities))
   if (matters.filter((rows) => rows.length > 0).length < 2) return sheet
   return matters.reduce((so, rows) => (rows.length > 0 ? (attempt(so, rows, bench)?.sheet ?? so) : so), sheet)
 }
-
-const ELSEWHERE = 'Changing the text of the drawing here would change other things that it shows.'
-const MISREAD = 'The braille as it was set anew was not read as it should be, so it was left as it is.'
-
-/** The braille with some rows put right; undefined, with the reason noted, where that cannot be done or breaks something. */
-export function attempt(sheet: Sheet, failed: readonly Finding[], bench: Bench, alsoMove = false): Trial | undefined {
-  const note = (why: string): undefined => {
-    for (const { requirement } of failed) bench.reasons.set(requirement, why)
-  }
-  for (const named of [true, false]) {
-    const rewrite = brailleRewrite(sheet, failed, bench.translator, { named, alsoMove })
-    if (rewrite instanceof NotCorrectable) return note(rewrite.why)
-    const trial = tried(sheet, rewrite, bench)
-    if (!trial) note(ELSEWHERE)
-    else if (!reads(trial.sheet.sign, rewrite.cells)) note(MISREAD)
-    else if (trial.broken.length > 0) note(breaking(trial.broken))
-    else if (trial.mended.length > 0 || alsoMove) return trial
-    else note(NOTHING_WON)
-  }
-  return undefined
-}
-
-const NOTHING_WON = 'It was tried, and the drawing failed in the same way.'
-
-export const breaking = (broken: readonly string[]): string =>
-  `Putting it right would break ${broken.slice(0, MOST_NAMED).join(', ')}, so it was undone.`
-
-const MOST_NAMED = 3

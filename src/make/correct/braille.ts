@@ -40,7 +40,7 @@ const LIES =
   'The braille lies otherwise than the letters: which way the sign is to be read is a decision of its design.'
 const NO_PAIR = 'Which characters the braille repeats is not known.'
 const SEVERAL = 'Several blocks of braille say one text, and its words cannot be shared out among them as before.'
-const NO_ROOM =
+export const NO_ROOM =
   'There is no room for the braille on the panel that keeps it clear of the characters, of borders and of the edge: the design has to change.'
 
 /** How far inside of limits a place is looked for, the best first: a limit that is just kept is crossed by any spread. Millimetres. */
@@ -53,38 +53,54 @@ export interface BrailleRewrite extends Rewrite {
 
 /**
  * @param failed the rows to be put right
- * @param alsoMove whether blocks that break none of them may be moved: the characters above them have moved
+ * @param named whether the new dots are named as braille
  */
 export function brailleRewrite(
   sheet: Sheet,
   failed: readonly Finding[],
   translator: Translator,
-  { named, alsoMove }: { named: boolean; alsoMove: boolean },
+  named: boolean,
 ): BrailleRewrite | NotCorrectable {
   const { sign, written } = sheet
   const outlines = new RoundOutlines(written.drawing)
-  const found = tryPair(sign, translator)
-  const pairs = Array.isArray(found) ? found : []
-  const blocks: Redrawn[] = []
+  const set = placesAnew(sheet, failed, translator)
+  if (set instanceof NotCorrectable) return set
   const cells = sign.braille.map((block) => cellsOf(block) ?? '')
-  for (const [n, block] of sign.braille.entries()) {
-    const own = failed.filter((row) => offenders(row, 'braille', sign.braille.length).includes(n))
-    if (own.length === 0 && !alsoMove) continue
+  const blocks: Redrawn[] = []
+  for (const [n, { dots, diameter, cells: own }] of set) {
+    const block = sign.braille[n]
     const old = outlines.ofBlock(block)
     if (!old) return new NotCorrectable(NOT_DRAWN)
-    const repeated = pairs.find((pair) => pair.blocks.some((one) => one.n === n))
-    const set = setAnew(block, own, repeated, sheet, translator)
-    if (set instanceof NotCorrectable) return set
-    const measured = isKnown(block.dotBaseDiameter) ? block.dotBaseDiameter.value : 0
-    blocks.push({ old, dots: set.dots, diameter: set.diameter, measured })
-    cells[n] = set.cells
+    blocks.push({ old, dots, diameter, measured: isKnown(block.dotBaseDiameter) ? block.dotBaseDiameter.value : 0 })
+    cells[n] = own
   }
-  if (blocks.length === 0) return new NotCorrectable(UNREAD)
   const rewrite = redrawn(written, blocks, named)
   return rewrite instanceof NotCorrectable ? rewrite : { ...rewrite, cells: cells.map(tidyCells) }
 }
 
-interface SetAnew {
+/** Where the dots of each block that breaks a row are to be, by the number of the block. */
+export function placesAnew(
+  sheet: Sheet,
+  failed: readonly Finding[],
+  translator: Translator,
+): Map<number, SetAnew> | NotCorrectable {
+  const { braille } = sheet.sign
+  const found = tryPair(sheet.sign, translator)
+  const pairs = Array.isArray(found) ? found : []
+  const places = new Map<number, SetAnew>()
+  for (const [n, block] of braille.entries()) {
+    const own = failed.filter((row) => offenders(row, 'braille', braille.length).includes(n))
+    if (own.length === 0) continue
+    const repeated = pairs.find((pair) => pair.blocks.some((one) => one.n === n))
+    const set = setAnew(block, own, repeated, sheet, translator)
+    if (set instanceof NotCorrectable) return set
+    places.set(n, set)
+  }
+  return places.size > 0 ? places : new NotCorrectable(UNREAD)
+}
+
+/** A block as it is to be. */
+export interface SetAnew {
   dots: { x: number; y: number }[]
   diameter: number
   cells: string

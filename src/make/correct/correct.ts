@@ -1,22 +1,16 @@
 import type { CheckInput } from '../../check.js'
 import type { Translator } from '../../braille/translator.js'
 import { Refusal } from '../../refusal.js'
+import type { Bench } from './bench.js'
 import { brailleStep } from './braille-step.js'
 import { changesOf } from './changes.js'
+import { colourStep } from './colour-step.js'
+import { letterStep } from './letter-step.js'
 import type { CorrectionContent } from './schema.js'
 import { sheetOf, type Examine, type Sheet } from './sheet.js'
 import { whyNot } from './why-not.js'
 
 /** A failing drawing put right: only what failed, and only where the service's own check of the result bears it out. */
-
-/** What the steps of a correction work with, and the reasons that they gave. */
-export interface Bench {
-  examine: Examine
-  scale: number | undefined
-  translator: Translator
-  /** Why a requirement was not put right, by its name; the last reason counts. */
-  reasons: Map<string, string>
-}
 
 /**
  * @param examine the service's check of the same question with another drawing
@@ -37,6 +31,6 @@ export function correct(input: CheckInput, examine: Examine, translator: Transla
   }
 }
 
-const STEPS: readonly ((sheet: Sheet, bench: Bench) => Sheet)[] = [brailleStep]
+const STEPS: readonly ((sheet: Sheet, bench: Bench) => Sheet)[] = [colourStep, letterStep, brailleStep]
 
 const NO_DRAWING = 'A correction changes a drawing, and none was sent.'

@@ -2,7 +2,7 @@ import type { Drawing, Shape } from '../../drawing/drawing.js'
 import type { Written, WrittenDrawing } from '../../drawing/source-text.js'
 import type { Point } from '../../geometry/point.js'
 import { dotsOf, type Dot } from '../../recognise/dots.js'
-import type { BrailleBlock } from '../../sign/sign.js'
+import type { BrailleBlock, Sign } from '../../sign/sign.js'
 
 /** Which contours of which elements the parts of a sign were drawn as. */
 
@@ -42,6 +42,12 @@ export class RoundOutlines {
 }
 
 const keyOf = (column: number, row: number): string => `${column} ${row}`
+
+/** All contours of the dots of a sign's braille. */
+export function brailleContours({ braille }: Sign, drawing: Drawing): Contours {
+  const outlines = new RoundOutlines(drawing)
+  return contoursOf(braille.flatMap((block) => outlines.ofBlock(block) ?? []))
+}
 
 /** All contours of dots, those included that are drawn over them. */
 export function contoursOf(dots: readonly Dot[]): Contours {

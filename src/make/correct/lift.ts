@@ -1,0 +1,65 @@
+import type { Point } from '../../geometry/point.js'
+import { frameOf } from '../../measure/frame.js'
+import { raisedLettering } from '../../measure/lettering.js'
+import { isKnown, type Lettering, type LetteringLine, type Sign } from '../../sign/sign.js'
+import type { Finding } from '../../report/finding-schema.js'
+import { attempt, breaking } from './attempt.js'
+import type { Bench } from './bench.js'
+import { NO_ROOM, placesAnew } from './braille.js'
+import { brailleContours } from './marks.js'
+import { addMoves, contoursWithin, moved, type Moves } from './move.js'
+import { NotCorrectable } from './outcome.js'
+import type { Sheet } from './sheet.js'
+import { fromFrame } from './surroundings.js'
+import { compared, tried, type Trial } from './trial.js'
+
+/** Where braille has no room below its text, the raised characters go up as far as is needed, and the braille with them. */
+
+const STEP = 0.5
+/** Millimetres: beyond, the layout is another one. */
+const FARTHEST = 20
+
+export function lifted(sheet: Sheet, failed: readonly Finding[], bench: Bench): Trial | undefined {
+  const { sign } = sheet
+  const asItStands = placesAnew(sheet, failed, bench.translator)
+  if (!(asItStands instanceof NotCorrectable) || asItStands.why !== NO_ROOM) return undefined
+  const back = fromFrame(frameOf(sign))
+  for (let way = STEP; way <= FARTHEST; way += STEP) {
+    const by = back({ x: 0, y: -way })
+    if (placesAnew({ ...sheet, sign: signLifted(sign, by) }, failed, bench.translator) instanceof NotCorrectable)
+      continue
+    return withCharacters(sheet, failed, bench, by)
+  }
+  return undefined
+}
+
+function withCharacters(sheet: Sheet, failed: readonly Finding[], bench: Bench, by: Point): Trial | undefined {
+  const { sign, written } = sheet
+  const dots = brailleContours(sign, written.drawing)
+  const moves: Moves = new Map()
+  for (const { lettering } of raisedLettering(sign))
+    for (const { place } of lettering.lines)
+      if (place.box) addMoves(moves, contoursWithin(written, place.box, dots), by)
+  const rewrite = moved(written, moves)
+  if (rewrite instanceof NotCorrectable) return undefined
+  const higher = tried(sheet, rewrite, bench)
+  const whole = higher && attempt(higher.sheet, failed, bench)
+  if (!whole) return undefined
+  const outcome = compared(sheet.report, whole.sheet.report)
+  if (outcome.broken.length === 0) return { ...whole, ...outcome }
+  for (const { requirement } of failed) bench.reasons.set(requirement, breaking(outcome.broken))
+  return undefined
+}
+
+/** The sign as it would be with its raised characters elsewhere. */
+function signLifted(sign: Sign, by: Point): Sign {
+  const there = ({ x, y }: Point): Point => ({ x: x + by.x, y: y + by.y })
+  const line = (one: LetteringLine): LetteringLine => ({
+    ...one,
+    baseline: isKnown(one.baseline) ? { ...one.baseline, value: there(one.baseline.value) } : one.baseline,
+    outlines: one.outlines.map((outline) => outline.map(there)),
+    place: { ...one.place, ...(one.place.box && { box: { ...one.place.box, ...there(one.place.box) } }) },
+  })
+  const up = (one: Lettering): Lettering => (one.part === 'visual' ? one : { ...one, lines: one.lines.map(line) })
+  return { ...sign, lettering: sign.lettering.map(up) }
+}
