@@ -1,5 +1,5 @@
 import type { FastifyInstance } from 'fastify'
-import { readLater, type CheckParts } from './checks.js'
+import type { CheckParts } from './checks.js'
 import { DRAWING_TYPES, DrawingAnswer } from './drawing-answer.js'
 import { DrawingRequest, orderFromJson } from './drawing-request.js'
 import { unsupported } from './errors.js'
@@ -7,6 +7,7 @@ import { LongJson } from './json.js'
 import { negotiate } from './negotiate.js'
 import { documented } from './openapi.js'
 import type { Operation } from './operation.js'
+import { LIMITS } from './settings.js'
 
 /** POST /v1/drawings: what a sign says and which standards it is for, to a drawing that passes. */
 
@@ -51,7 +52,7 @@ const POLICY = "default-src 'none'; style-src 'unsafe-inline'; sandbox"
 
 export function drawingRoutes(app: FastifyInstance, { pool }: CheckParts) {
   const { config, schema } = documented(OPERATION)
-  app.post('/v1/drawings', { config, schema, validatorCompiler: readLater }, async (request, reply) => {
+  app.post('/v1/drawings', { config, schema, bodyLimit: LIMITS.formField }, async (request, reply) => {
     const type = negotiate(request, reply, DRAWING_TYPES)
     const { body } = request
     if (body === undefined || Buffer.isBuffer(body) || request.isMultipart()) throw unsupported(request)

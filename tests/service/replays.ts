@@ -107,6 +107,34 @@ const ofPlans = (path: string): Replay[] => [
   ),
 ]
 
+/** An order for a drawing, which always goes to a thread. */
+const ofDrawings = (path: string): Replay[] => {
+  const order = (text: string, standards = ['us-ada-2010']) =>
+    json(path, { standards, sign: { use: 'permanent-room', lettering: [{ text }] } })
+  return [
+    replay('createDrawing', 'malformed-json', json(path, '{')),
+    replay('createDrawing', 'not-acceptable', (app) =>
+      request(app.server).post(path).set('accept', 'text/html').send({}),
+    ),
+    replay('createDrawing', 'too-large', json(path, ' '.repeat(LIMITS.formField + 1))),
+    replay('createDrawing', 'unsupported-media-type', drawing(path, svg('', ''))),
+    replay('createDrawing', 'invalid-description', json(path, { sign: {} })),
+    replay('createDrawing', 'unknown-standard', order('Kiln', ['none'])),
+    replay('createDrawing', 'untranslatable-text', order('☃')),
+    replay('createDrawing', 'cannot-satisfy', order('Kiln', ['us-ada-2010', 'au-ncc-2022'])),
+    replay('createDrawing', 'too-complex', order('loop'), 'stuck'),
+    replay(
+      'createDrawing',
+      'busy',
+      async (app) => {
+        const both = await Promise.all([order('loop')(app), order('loop')(app)])
+        return both.find(({ status }) => status === 503) ?? both[0]
+      },
+      'stuck',
+    ),
+  ]
+}
+
 const ofSigns = (operation: string, path: string): Replay[] => [
   replay(operation, 'malformed-json', json(path, '{')),
   replay(operation, 'malformed-request', (app) => request(app.server).post(path).field('unknown', 'x')),
@@ -145,6 +173,7 @@ export const REPLAYS: Replay[] = [
   ...ofSigns('createReading', '/v1/readings'),
   replay('createReading', 'unknown-standard', drawing('/v1/readings', svg('', ''), { standards: 'none' })),
   ...ofPlans('/v1/dot-plans'),
+  ...ofDrawings('/v1/drawings'),
   replay('createTranslation', 'malformed-json', json('/v1/translations', '{')),
   replay('createTranslation', 'not-acceptable', (app) =>
     request(app.server).post('/v1/translations').set('accept', 'text/html').send({ text: 'a' }),

@@ -1,8 +1,10 @@
-// Stands in for the worker: what it does is told by the text of the drawing.
+// Stands in for the worker: what it does is told by the text of the drawing, or by what a drawing is ordered to say.
 export default function work({ task, begun }) {
   begun.postMessage('begun')
   begun.close()
-  const order = Buffer.from(task.input.drawing ?? task.input.check?.drawing ?? []).toString()
+  const order = Buffer.from(
+    task.input.drawing ?? task.input.check?.drawing ?? task.input.order?.lettering[0].text ?? [],
+  ).toString()
   if (order === 'loop') for (;;);
   if (order === 'hoard') {
     const hoard = []
