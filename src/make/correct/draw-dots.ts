@@ -39,8 +39,9 @@ export function redrawn(written: WrittenDrawing, blocks: readonly Redrawn[], nam
   const shared = owners.filter(({ isWhole }) => !isWhole).map((owner) => pathOf(owner, written))
   const paths = shared.filter((path) => path !== undefined)
   if (paths.length < shared.length) return new NotCorrectable(SHARED)
-  const dots = blocks.map(({ old, dots: middles, diameter, measured }) =>
-    middles.map(({ x, y }): NewDot => ({ x, y, width: diameter - strokeOf(old[0], measured) })),
+  const likes = blocks.map(({ old }) => asFill(old[0]))
+  const dots = blocks.map(({ dots: middles, diameter, measured }, i) =>
+    middles.map(({ x, y }): NewDot => ({ x, y, width: diameter - strokeOf(likes[i], measured) })),
   )
   const added = dots.flat()
   if (added.some(({ width }) => !(width > 0))) return new NotCorrectable(WIDE_STROKE)
@@ -50,9 +51,19 @@ export function redrawn(written: WrittenDrawing, blocks: readonly Redrawn[], nam
     if (data === undefined) return new NotCorrectable(SHARED)
     edits.push(attributeSet(written.text, path.owner.written, 'd', data))
   }
-  if (paths.length === 0) edits.push(...blocks.map(({ old }, i) => inGroup(written, dots[i], old[0], named)))
+  if (paths.length === 0) edits.push(...likes.map((like, i) => inGroup(written, dots[i], like, named)))
   return { ...NO_CHANGE, edits, removed, added }
 }
+
+/** A dot that is a round end of a stroke, and no more, as a filled one of the same colour. */
+function asFill(dot: Dot): Dot {
+  const { fill, stroke, ...shape } = dot.shape
+  const isEnd = !fill && stroke !== undefined && stroke.linecap === 'round' && stroke.width > END * dot.diameter
+  return isEnd ? { ...dot, shape: { ...shape, fill: stroke } } : dot
+}
+
+/** A ring has a hole: its stroke is at most half as wide as the whole. */
+const END = 0.75
 
 /** The width of the stroke that is painted round a dot, where it was read as a part of the dot. */
 function strokeOf({ shape: { stroke }, diameter }: Dot, measured: number): number {

@@ -38,8 +38,28 @@ const MOST_WORK = 2_000_000
 /** The shift; undefined when there is no such place. */
 export function roomFor(dots: readonly Point[], wish: Wish): Point | undefined {
   const obstacles = wish.obstacles.map((one) => ({ ...one, boxes: boxed(one.outlines) }))
-  const missing = (shift: Point): number => missingAt(dots, shift, wish, obstacles)
-  if (missing({ x: 0, y: 0 }) <= 0) return { x: 0, y: 0 }
+  const settled = toHeight(dots, wish)
+  const missing = (by: Point): number =>
+    missingAt(dots, { x: settled.x + by.x, y: settled.y + by.y }, wish, obstacles) - ROUNDING
+  const shift = missing({ x: 0, y: 0 }) <= 0 ? { x: 0, y: 0 } : shortest(missing, wish)
+  return shift && { x: settled.x + shift.x, y: settled.y + shift.y }
+}
+
+/** Arithmetic alone, millimetres. */
+const ROUNDING = 1e-9
+
+const upperOf = (dots: readonly Point[], { down, radius }: Wish): number =>
+  Math.min(...dots.map(({ x, y }) => x * down.x + y * down.y)) - radius
+
+/** First of all up or down to where the upper edge has to be: where that is one height, no march would end on it. */
+function toHeight(dots: readonly Point[], wish: Wish): Point {
+  const { min = -Infinity, max = Infinity } = wish.top
+  const upper = upperOf(dots, wish)
+  const by = Math.min(max, Math.max(min, upper)) - upper
+  return { x: by * wish.down.x, y: by * wish.down.y }
+}
+
+function shortest(missing: (shift: Point) => number, wish: Wish): Point | undefined {
   const across = { x: wish.down.y, y: -wish.down.x }
   let best: { shift: Point; cost: number } | undefined
   for (let i = 0; i < DIRECTIONS; i++) {
@@ -69,11 +89,12 @@ function march(way: Point, missing: (shift: Point) => number, farthest: number):
 function missingAt(
   dots: readonly Point[],
   shift: Point,
-  { radius, down, top }: Wish,
+  wish: Wish,
   obstacles: readonly (Obstacle & { boxes: Boxed[] })[],
 ): number {
   const there = dots.map(({ x, y }) => ({ x: x + shift.x, y: y + shift.y }))
-  const upper = Math.min(...there.map((dot) => dot.x * down.x + dot.y * down.y)) - radius
+  const { radius, top } = wish
+  const upper = upperOf(there, wish)
   let most = Math.max((top.min ?? -Infinity) - upper, upper - (top.max ?? Infinity))
   for (const { boxes, least, holds } of obstacles) {
     const out = holds ? outside(there, boxes) : 0

@@ -72,7 +72,9 @@ const boxesOfLines = ({ lines }: Lettering): Polyline[] =>
 /** Below the last baseline of the text where a row asks for it, and as far below as rows ask. */
 function topFor(text: readonly Lettering[], report: Report, frame: Frame, inside: number): Wish['top'] {
   const below = rowsInForce(report, ['braille.position']).length > 0
-  const gap = rowsInForce(report, ['braille.textGap']).map(({ limit }) => limit)
+  const gap = rowsInForce(report, ['braille.textGap']).flatMap(({ limit, verdict }) =>
+    verdict === 'undetermined' ? [] : [limit],
+  )
   if (!below && gap.length === 0) return {}
   const baselines = text.flatMap((lettering) => {
     const extents = linesOf(lettering, frame)
@@ -82,12 +84,10 @@ function topFor(text: readonly Lettering[], report: Report, frame: Frame, inside
   })
   if (baselines.length === 0) return {}
   const last = Math.max(...baselines)
-  const mins = gap.flatMap(({ min }) => min ?? [])
-  const maxs = gap.flatMap(({ max }) => max ?? [])
-  return {
-    min: last + Math.max(0, ...mins) + inside,
-    ...(maxs.length > 0 && { max: last + Math.min(...maxs) - inside }),
-  }
+  const least = Math.max(0, ...gap.map(({ min }) => min ?? 0))
+  const most = Math.min(Infinity, ...gap.map(({ max }) => max ?? Infinity))
+  const room = Math.max(0, Math.min(inside, (most - least) / 2))
+  return { min: last + least + room, ...(Number.isFinite(most) && { max: last + most - room }) }
 }
 
 /** Points of the frame as points of the drawing: the frame turns, or turns and mirrors, and does neither stretch nor shift. */
