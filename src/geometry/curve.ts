@@ -101,9 +101,10 @@ const bends = (p0: number, p1: number, p2: number, p3: number): number[] =>
 
 function piecesOfCubic(from: Point, cubic: Cubic, tolerance: number): number {
   const { c1, c2, to } = cubic
-  const first = Math.hypot(from.x - 2 * c1.x + c2.x, from.y - 2 * c1.y + c2.y)
-  const second = Math.hypot(c1.x - 2 * c2.x + to.x, c1.y - 2 * c2.y + to.y)
-  const pieces = Math.ceil(Math.sqrt((6 * Math.max(first, second)) / (8 * tolerance)))
+  const [ax, ay] = [from.x - 2 * c1.x + c2.x, from.y - 2 * c1.y + c2.y]
+  const [bx, by] = [c1.x - 2 * c2.x + to.x, c1.y - 2 * c2.y + to.y]
+  const bend = Math.sqrt(Math.max(ax * ax + ay * ay, bx * bx + by * by))
+  const pieces = Math.ceil(Math.sqrt((6 * bend) / (8 * tolerance)))
   return Math.min(Math.max(pieces, 1), MOST_PIECES)
 }
 
@@ -113,22 +114,21 @@ function piecesOfCubic(from: Point, cubic: Cubic, tolerance: number): number {
  */
 export function flatten(contour: Contour, tolerance = FLATTENING_TOLERANCE): Polyline {
   const points: Polyline = [contour.start]
-  let last = contour.start
-  const add = (p: Point) => {
-    if (p.x === last.x && p.y === last.y) return
-    points.push(p)
-    last = p
-  }
   let from = contour.start
   for (const segment of contour.segments) {
     if (segment.kind === 'cubic') {
       const pieces = piecesOfCubic(from, segment, tolerance)
-      for (let i = 1; i < pieces; i++) add(pointOfCubic(from, segment, i / pieces))
+      for (let i = 1; i < pieces; i++) add(points, pointOfCubic(from, segment, i / pieces))
     }
-    add(segment.to)
+    add(points, segment.to)
     from = segment.to
   }
   const end = points[points.length - 1]
   if (points.length > 1 && contour.closed && end.x === points[0].x && end.y === points[0].y) points.pop()
   return points
+}
+
+function add(points: Polyline, p: Point): void {
+  const last = points[points.length - 1]
+  if (p.x !== last.x || p.y !== last.y) points.push(p)
 }

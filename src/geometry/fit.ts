@@ -62,11 +62,14 @@ export function robustFit(design: number[][], observations: number[][], noiseFlo
     const now = parameters.to1DArray()
     const settled =
       before !== undefined && now.every((v, i) => Math.abs(v - before![i]) <= CONVERGED * (1 + Math.abs(v)))
-    if (settled || iteration >= MOST_ITERATIONS) {
+    const reweighted = residuals.map((r) => Math.min(1, (tuning * sigma) / Math.max(r, Number.MIN_VALUE)))
+    // Where nothing weighs less than before, the next fit is this one.
+    const same = iteration === 0 && reweighted.every((w) => w === 1)
+    if (settled || same || iteration >= MOST_ITERATIONS) {
       return { parameters: parameters.to2DArray(), residuals, weights, sigma, covariance: covariance.to2DArray() }
     }
     before = now
-    weights = residuals.map((r) => Math.min(1, (tuning * sigma) / Math.max(r, Number.MIN_VALUE)))
+    weights = reweighted
   }
 }
 

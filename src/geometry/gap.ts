@@ -139,14 +139,22 @@ function offerCrossing(way: Way, a: Float64Array, i: number, b: Float64Array, j:
 function compareRuns(way: Way, a: Edges, p: number, b: Edges, q: number): void {
   const [first, second] = [a.corners, b.corners]
   for (let i = 2 * a.runs[2 * p]; i < 2 * a.runs[2 * p + 1] - 2; i += 2) {
-    const [ax1, ay1, ax2, ay2] = [first[i], first[i + 1], first[i + 2], first[i + 3]]
-    const [left, right] = ax1 < ax2 ? [ax1, ax2] : [ax2, ax1]
-    const [top, bottom] = ay1 < ay2 ? [ay1, ay2] : [ay2, ay1]
+    const ax1 = first[i]
+    const ay1 = first[i + 1]
+    const ax2 = first[i + 2]
+    const ay2 = first[i + 3]
+    const left = Math.min(ax1, ax2)
+    const right = Math.max(ax1, ax2)
+    const top = Math.min(ay1, ay2)
+    const bottom = Math.max(ay1, ay2)
     const aside = Math.max(0, left - b.boxes[4 * q + 2], b.boxes[4 * q] - right)
     const apart = Math.max(0, top - b.boxes[4 * q + 3], b.boxes[4 * q + 1] - bottom)
     if (aside * aside + apart * apart >= way.square) continue
     for (let j = 2 * b.runs[2 * q]; j < 2 * b.runs[2 * q + 1] - 2; j += 2) {
-      const [bx1, by1, bx2, by2] = [second[j], second[j + 1], second[j + 2], second[j + 3]]
+      const bx1 = second[j]
+      const by1 = second[j + 1]
+      const bx2 = second[j + 2]
+      const by2 = second[j + 3]
       const across = Math.max(0, left - Math.max(bx1, bx2), Math.min(bx1, bx2) - right)
       const down = Math.max(0, top - Math.max(by1, by2), Math.min(by1, by2) - bottom)
       if (across * across + down * down >= way.square) continue
@@ -162,7 +170,7 @@ function compareRuns(way: Way, a: Edges, p: number, b: Edges, q: number): void {
 
 /** For each run of `a` the square of the least possible distance from the box round all of `b`. */
 function bounds(a: Edges, b: Edges): Float64Array {
-  const whole = new Float64Array([Infinity, Infinity, -Infinity, -Infinity])
+  const whole = Float64Array.of(Infinity, Infinity, -Infinity, -Infinity)
   for (let i = 0; i < b.boxes.length; i += 4) {
     whole[0] = Math.min(whole[0], b.boxes[i])
     whole[1] = Math.min(whole[1], b.boxes[i + 1])

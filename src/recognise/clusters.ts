@@ -46,14 +46,15 @@ export function clustersOf(dots: readonly Dot[]): Dot[][] {
   })
   const spacing = spacingsOf(dots, sets, distances)
   const fragment = dots.map((_, i) => sets.find(i))
-  dots.forEach((dot, i) => {
-    if (sets.size(fragment[i]) > HUGE) return
+  for (const [i, dot] of dots.entries()) {
+    if (sets.size(i) === dots.length) break
+    if (sets.size(fragment[i]) > HUGE) continue
     for (const j of index.within(dot.x, dot.y, SECOND_REACH * (spacing[i] || USUAL_SPACING * dot.diameter))) {
       if (fragment[j] === fragment[i] || !alike(dot, dots[j])) continue
       const reach = SECOND_REACH * reachOf(spacing[i], spacing[j], dot)
       if (Math.hypot(dots[j].x - dot.x, dots[j].y - dot.y) <= reach) sets.join(i, j)
     }
-  })
+  }
   return sets.groups().map((group) => group.map((i) => dots[i]))
 }
 

@@ -4,7 +4,8 @@ import { boxContains, unionOfBoxes, type Box } from '../geometry/box.js'
 import type { Contour } from '../geometry/outline.js'
 import { brailleAmong } from './blocks.js'
 import { onceEach } from './once.js'
-import { roundOf, type Round } from './round.js'
+import type { Round } from './round.js'
+import { roundOnce, type KnownRounds } from './round-once.js'
 
 /** Something round that may be a braille dot: middle and diameter in millimetres, half a painted stroke on each side included. */
 export interface Dot {
@@ -37,7 +38,8 @@ const MOST_HOLDERS = 32
  * (the client named it), `withoutDots` gives what is left without just those.
  */
 export function dotsOf(shapes: Shape[]): { dots: Dot[]; rest: Shape[] } {
-  const dots = onceEach(shapes.flatMap(candidatesOf))
+  const known: KnownRounds = new Map()
+  const dots = onceEach(shapes.flatMap((shape) => candidatesOf(shape, known)))
   return {
     dots,
     get rest() {
@@ -73,7 +75,7 @@ function lessContours(shape: Shape, taken: Set<number>): Shape {
   return { ...shape, contours, circle: undefined, box }
 }
 
-function candidatesOf(shape: Shape): Dot[] {
+function candidatesOf(shape: Shape, known: KnownRounds): Dot[] {
   const filled = shape.fill !== undefined && shape.fill.opacity > 0
   const stroke = shape.stroke && shape.stroke.opacity > 0 ? shape.stroke : undefined
   if (!filled && !stroke) return []
@@ -92,7 +94,7 @@ function candidatesOf(shape: Shape): Dot[] {
     const round =
       stroke?.linecap === 'round' && size <= SHORT_STROKE * width
         ? cap(contour, box)
-        : roundedContour(contour, box, filled)
+        : roundedContour(contour, box, filled, known)
     if (round && fits(round.diameter + width))
       dots.push({ x: round.x, y: round.y, diameter: round.diameter + width, shape, contour: i })
   })
@@ -107,10 +109,10 @@ const cap = (contour: Contour, box: Box): Round | undefined =>
     ? { x: box.x + box.width / 2, y: box.y + box.height / 2, diameter: Math.hypot(box.width, box.height) }
     : undefined
 
-function roundedContour(contour: Contour, box: Box, filled: boolean): Round | undefined {
+function roundedContour(contour: Contour, box: Box, filled: boolean, known: KnownRounds): Round | undefined {
   const larger = Math.max(box.width, box.height)
   if (larger < SMALLEST / 2 || larger > MOST_OBLONG * Math.min(box.width, box.height)) return undefined
-  return roundOf(contour, larger, filled)
+  return roundOnce(contour, larger, filled, known)
 }
 
 /**

@@ -64,23 +64,32 @@ export interface Holder {
 
 /** The contours that hold other things, the largest first. */
 export function holdersOf({ dots, texts, pieces }: Things): Holder[] {
-  const largest = pieces
-    .filter(bounds)
-    .sort((a, b) => areaOf(b.box) - areaOf(a.box))
-    .slice(0, MOST_HOLDERS)
-  return largest.flatMap((piece) => {
-    const foreign = (other: Piece) =>
-      other.shape !== piece.shape || piece.shape.contours.length > CONTOURS_OF_A_CHARACTER
-    const smaller = pieces.filter((p) => areaOf(p.box) < areaOf(piece.box) && foreign(p))
-    const held = {
-      dots: dots.filter((p) => holds(piece, p)).length,
-      texts: texts.filter((p) => holds(piece, p)).length,
-      pieces: smaller.filter((p) => boxContains(piece.box, p.box) && holds(piece, centreOfBox(p.box))).length,
+  const bySize = pieces.map((piece) => ({ piece, area: areaOf(piece.box) })).sort((a, b) => b.area - a.area)
+  const holders: Holder[] = []
+  let looked = 0
+  for (const { piece, area } of bySize) {
+    if (!bounds(piece)) continue
+    if (++looked > MOST_HOLDERS) break
+    const severalCharacters = piece.shape.contours.length > CONTOURS_OF_A_CHARACTER
+    const held = { dots: numberHeld(piece, dots), texts: numberHeld(piece, texts), pieces: 0 }
+    let smaller = 0
+    for (let i = bySize.length - 1; bySize[i].area < area; i--) {
+      const other = bySize[i].piece
+      if (other.shape === piece.shape && !severalCharacters) continue
+      smaller++
+      if (holdsPiece(piece, other)) held.pieces++
     }
-    const all = dots.length + texts.length + smaller.length
+    const all = dots.length + texts.length + smaller
     const count = held.dots + held.texts + held.pieces
-    return count === 0 ? [] : [{ piece, ...held, nearlyAll: count >= NEARLY_ALL * all }]
-  })
+    if (count > 0) holders.push({ piece, ...held, nearlyAll: count >= NEARLY_ALL * all })
+  }
+  return holders
+}
+
+function numberHeld(piece: Piece, points: readonly Point[]): number {
+  let held = 0
+  for (const p of points) if (holds(piece, p)) held++
+  return held
 }
 
 export function holds({ box, outline }: Piece, p: Point): boolean {

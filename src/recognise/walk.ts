@@ -49,38 +49,58 @@ const WORSE = 0.02
  * @param pitch of the cells, in dot spacings; undefined when no two cells show it
  */
 export function bestWalk(columns: readonly Heap[], pitch: number | undefined): Walk {
-  let best: Walk | undefined
+  let best: Walked = { cost: Infinity, stops: [] }
   for (let anchor = 0; anchor < Math.min(columns.length, MOST_ANCHORS); anchor++)
-    for (const column of [0, 1]) {
-      const walk = walkFrom(columns, pitch, anchor, column)
-      if (!best || walk.cost < best.cost) best = walk
-    }
-  return best ?? { cost: 0, nearest: () => ({ at: Infinity, cell: 0, column: 0 }) }
+    for (const column of [0, 1]) best = walkFrom(columns, pitch, anchor, column, best.cost) ?? best
+  const positions = columns.map((heap) => heap.a)
+  const { cost, stops } = best
+  return { cost, nearest: (a) => stops.at(nearestIndex(positions, a)) ?? NOWHERE }
 }
 
-function walkFrom(columns: readonly Heap[], pitch: number | undefined, anchor: number, column: number): Walk {
-  const stops: Stop[] = []
+const NOWHERE: Stop = { at: Infinity, cell: 0, column: 0 }
+
+interface Walked {
+  cost: number
+  /** Where each column stands. */
+  stops: Stop[]
+}
+
+/** Undefined as soon as it costs no less than another. */
+function walkFrom(
+  columns: readonly Heap[],
+  pitch: number | undefined,
+  anchor: number,
+  column: number,
+  other: number,
+): Walked | undefined {
+  const stops = new Array<Stop>(columns.length)
+  const start = columns[anchor].a - column
   let cost = 0
   let breaks = 0
-  const step = (i: number, origin: number): number => {
-    const place = placeFor(columns[i].a - origin, pitch)
-    const off = columns[i].a - origin - place.at
-    cost += columns[i].count * capped(off)
-    stops[i] = { at: origin + place.at, cell: place.cell, column: place.column }
-    return followed(origin, off)
-  }
-  const start = columns[anchor].a - column
-  for (let i = anchor, origin = start; i < columns.length; i++) {
-    const anew = breaks < MOST_BREAKS && i > anchor ? originAfterBreak(columns, pitch, i, origin) : undefined
-    if (anew !== undefined) {
-      breaks++
-      cost += COST_OF_BREAK
+  for (let i = anchor, origin = start; i < columns.length && cost < other; i++) {
+    let stop = stopAt(columns[i].a, origin, pitch)
+    if (breaks < MOST_BREAKS && i > anchor && Math.abs(columns[i].a - stop.at) >= SUSPICIOUS) {
+      const anew = originAfterBreak(columns, pitch, i, origin)
+      if (anew !== undefined) {
+        breaks++
+        cost += COST_OF_BREAK
+        origin = anew
+        stop = stopAt(columns[i].a, origin, pitch)
+      }
     }
-    origin = step(i, anew ?? origin)
+    const off = columns[i].a - stop.at
+    cost += columns[i].count * capped(off)
+    stops[i] = stop
+    origin = followed(origin, off)
   }
-  for (let i = anchor - 1, origin = start; i >= 0; i--) origin = step(i, origin)
-  const positions = columns.map((heap) => heap.a)
-  return { cost, nearest: (a) => stops[nearestIndex(positions, a)] }
+  for (let i = anchor - 1, origin = start; i >= 0 && cost < other; i--) {
+    const stop = stopAt(columns[i].a, origin, pitch)
+    const off = columns[i].a - stop.at
+    cost += columns[i].count * capped(off)
+    stops[i] = stop
+    origin = followed(origin, off)
+  }
+  return cost < other ? { cost, stops } : undefined
 }
 
 const capped = (off: number): number => Math.min(off * off, FARTHEST * FARTHEST)
@@ -99,7 +119,6 @@ function originAfterBreak(
 ): number | undefined {
   const { a } = columns[i]
   if (pitch === undefined || a - columns[i - 1].a < OF_ONE_CELL || columns.length - i < FEWEST_AFTER) return undefined
-  if (Math.abs(a - origin - placeFor(a - origin, pitch).at) < SUSPICIOUS) return undefined
   const ways = [0, 1].map((column) => {
     const anew = a - column - pitch * Math.round((a - column - origin) / pitch)
     return { anew, misfit: misfitOfRest(columns, pitch, i, anew) }
@@ -112,24 +131,28 @@ function originAfterBreak(
 
 /** Mean square misfit of the next columns when cells are counted from that origin. */
 function misfitOfRest(columns: readonly Heap[], pitch: number, from: number, start: number): number {
-  const rest = columns.slice(from, from + LOOKED_AHEAD)
+  const to = Math.min(from + LOOKED_AHEAD, columns.length)
   let origin = start
   let sum = 0
-  for (const { a } of rest) {
-    const off = a - origin - placeFor(a - origin, pitch).at
+  for (let i = from; i < to; i++) {
+    const off = columns[i].a - stopAt(columns[i].a, origin, pitch).at
     sum += capped(off)
     origin = followed(origin, off)
   }
-  return sum / rest.length
+  return sum / (to - from)
 }
 
-function placeFor(a: number, pitch: number | undefined): Stop {
-  const left = pitch === undefined ? 0 : Math.round(a / pitch)
-  const right = pitch === undefined ? 0 : Math.round((a - 1) / pitch)
-  const [atLeft, atRight] = [left * (pitch ?? 0), right * (pitch ?? 0) + 1]
+/** The place nearest to a column when cells are counted from that origin. */
+function stopAt(position: number, origin: number, pitch: number | undefined): Stop {
+  const a = position - origin
+  const step = pitch ?? 0
+  const left = step > 0 ? Math.round(a / step) : 0
+  const right = step > 0 ? Math.round((a - 1) / step) : 0
+  const atLeft = left * step
+  const atRight = right * step + 1
   return Math.abs(atLeft - a) <= Math.abs(atRight - a)
-    ? { at: atLeft, cell: left, column: 0 }
-    : { at: atRight, cell: right, column: 1 }
+    ? { at: origin + atLeft, cell: left, column: 0 }
+    : { at: origin + atRight, cell: right, column: 1 }
 }
 
 function nearestIndex(sorted: number[], value: number): number {
