@@ -9,7 +9,7 @@ export interface Rules {
 }
 
 /** No more dots than this change their place in one change, so that the work grows with the number of dots. */
-export const MOST_MOVED = 5_000
+export const MOST_MOVED = 50_000
 
 /** Numbers in the log for one change. */
 const LOGGED = 4

@@ -61,7 +61,7 @@ function betweenDots({ known, places, precedence, givenUp }: Planned): PlanWarni
     ),
     ...pairs(
       'ring',
-      givenUp,
+      givenUp.filter(({ first, second }) => places[first] > places[second]),
       (many) =>
         `${many} lie in rings in which each dot would have to be set before the next: no order keeps the head off all of them. For these pairs it stands over a laid dot.`,
     ),

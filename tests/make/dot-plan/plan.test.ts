@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest'
 import { createTranslator } from '../../../src/braille/engine.js'
 import { readSign } from '../../../src/check.js'
+import { lowParts } from '../../../src/make/dot-plan/head.js'
+import { indexOf, MOST_PAIRS, precedenceOf } from '../../../src/make/dot-plan/precedence.js'
 import { inputOfSign, planDots } from '../../../src/make/dot-plan/plan.js'
 import { groupsOfPoints } from '../../../src/make/dot-plan/point-groups.js'
-import type { PlanSettings } from '../../../src/make/dot-plan/schema.js'
+import { MOST_DOTS, Points, type PlanSettings } from '../../../src/make/dot-plan/schema.js'
 import { Refusal } from '../../../src/refusal.js'
 import { DOT, HEAD, MACHINE, picture, points, travelOf } from './pictures.js'
 
@@ -195,6 +197,38 @@ describe('heads that no order helps', () => {
     expect(faults({ lift: DOT.height })).toContain('/head/lift')
     expect(faults({ lift: DOT.height + 0.01, plunge: 0.5 })).toEqual([])
     expect(faults({ approach: { angle: 0, length: 2, height: 2.6 } })).toEqual(['/head/approach/height'])
+  })
+})
+
+describe('limits', () => {
+  const refusal = (run: () => unknown): Partial<Refusal> | undefined => {
+    try {
+      run()
+      return undefined
+    } catch (error) {
+      if (error instanceof Refusal) return { type: error.type, excess: error.excess }
+      throw error
+    }
+  }
+
+  it('of dots', () => {
+    const dots = new Array<{ x: number; y: number }>(MOST_DOTS + 1).fill({ x: 0, y: 0 })
+    const excess = { limit: MOST_DOTS, actual: MOST_DOTS + 1 }
+    expect(refusal(() => planDots({ dots, of: 'points' }, SETTINGS))).toEqual({ type: 'too-complex', excess })
+    const place: [number, number][] = new Array<[number, number]>(MOST_DOTS).fill([0, 0])
+    expect(Points.safeParse(place).success).toBe(true)
+    expect(Points.safeParse([...place, [0, 0]]).success).toBe(false)
+  })
+
+  it('of pairs that the head reaches over: just under and just over', () => {
+    // All in one place: each dot meets them all, itself too.
+    const pairs = (count: number) => {
+      const dots = { x: new Float64Array(count), y: new Float64Array(count) }
+      return refusal(() => precedenceOf(dots, lowParts(HEAD), DOT.baseDiameter, indexOf(dots)))
+    }
+    const most = Math.floor(Math.sqrt(MOST_PAIRS))
+    expect(pairs(most)).toBeUndefined()
+    expect(pairs(most + 1)).toMatchObject({ type: 'too-complex', excess: { limit: MOST_PAIRS } })
   })
 })
 
