@@ -4,6 +4,7 @@ import { Refusal } from '../refusal.js'
 import { reportHtml } from '../report/html.js'
 import { reportJson } from '../report/json.js'
 import { reportSvg } from '../report/svg.js'
+import { correctionAnswer } from './correction-answer.js'
 import { planAnswer } from './dot-plan-answer.js'
 import { planFromJson } from './dot-plan-request.js'
 import { drawingAnswer } from './drawing-answer.js'
@@ -19,6 +20,7 @@ import type { Answer, RefusedAnswer, Task, UnreadTask } from './task.js'
  */
 export function answer(task: Task, translator: Translator): Answer {
   if (task.kind === 'reading') return { body: JSON.stringify(readingAnswer(readSign(task.input, translator))) }
+  if (task.kind === 'correction') return { body: correctionAnswer(task.input, translator) }
   if (task.kind === 'drawing') return { body: drawingAnswer(task.input, task.type, translator) }
   if (task.kind === 'dot-plan') return { body: planAnswer(task.input, task.type, translator) }
   const { report, sign } = examine(task.input, translator)

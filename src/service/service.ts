@@ -8,6 +8,7 @@ import type { Translator } from '../braille/translator.js'
 import { checkRoutes } from './checks.js'
 import { commonRoute } from './common.js'
 import { dotPlanRoutes } from './dot-plans.js'
+import { correctionRoutes } from './corrections.js'
 import { drawingRoutes } from './drawings.js'
 import { causeOf, installErrorHandler, sendProblem } from './errors.js'
 import { healthRoutes } from './health.js'
@@ -92,6 +93,7 @@ export async function buildService(
   readingRoutes(app, { translator, pool })
   translationRoutes(app, translator)
   drawingRoutes(app, { translator, pool })
+  correctionRoutes(app, { translator, pool })
   dotPlanRoutes(app, { translator, pool })
   standardRoutes(app)
   commonRoute(app)

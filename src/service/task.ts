@@ -14,7 +14,7 @@ export type ReportType = (typeof REPORT_TYPES)[number]
 
 export type Task = (Question & { input: CheckInput }) | PlanTask | DrawingTask
 
-export type Question = { kind: 'check'; type: ReportType } | { kind: 'reading' }
+export type Question = { kind: 'check'; type: ReportType } | { kind: 'reading' } | { kind: 'correction' }
 
 export interface PlanTask {
   kind: 'dot-plan'

@@ -8,7 +8,7 @@ import type { Pair } from '../../measure/pairing.js'
 import type { Report } from '../../report/schema.js'
 import { isKnown, type BrailleCode, type Sign } from '../../sign/sign.js'
 import { NotCorrectable } from './outcome.js'
-import { rowsInForce } from './sheet.js'
+import { failing, rowsInForce } from './sheet.js'
 
 /** What the cells of a block should be: the print that it repeats, in the code, grade and capitals that the standards ask. */
 
@@ -25,6 +25,10 @@ export function cellsFor(pair: Pair, report: Report, sign: Sign, translator: Tra
     : uncontracted
       ? 'ueb-uncontracted'
       : (pair.grades[0] ?? 'ueb-contracted')
+  // Cells that say the text tell which of its words are capitalised, which print in capitals does not.
+  const keepsCasing =
+    pair.grades.length > 0 && failing(report, ['braille.capitals', 'braille.capitalsKept']).length === 0
+  if (keepsCasing) return cellWords(code === 'ueb-contracted' ? pair.expected : pair.uncontracted)
   try {
     const print = preparePrint(pair.print)
     const inSmall = !asks('braille.capitalsKept') && (asks('braille.capitals') || print === print.toUpperCase())

@@ -33,4 +33,4 @@ export function correct(input: CheckInput, examine: Examine, translator: Transla
 
 const STEPS: readonly ((sheet: Sheet, bench: Bench) => Sheet)[] = [colourStep, letterStep, brailleStep]
 
-const NO_DRAWING = 'A correction changes a drawing, and none was sent.'
+const NO_DRAWING = 'A correction changes a drawing: send one, in SVG.'
