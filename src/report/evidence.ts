@@ -3,7 +3,7 @@ import { notationFor } from './quantities.js'
 import type { Notation } from './numbers.js'
 import type { Report } from './schema.js'
 
-/** What a finding rests on, for people: said, drawn or measured; with what, how often, how surely. */
+/** What a finding rests on, for people: said or assumed, drawn or measured; with what, how often, how surely. */
 
 /** Coverage factor of an expanded uncertainty (JCGM 100:2008, 6.2). */
 const COVERAGE = 2
@@ -26,7 +26,7 @@ export function evidenceWords(measured: Measured, quantity: string): string {
 }
 
 function source({ basis, instrument }: Measured): string {
-  if (basis === 'declared') return 'Declared in the description'
+  if (basis === 'declared') return 'Declared or assumed, not measured'
   return basis === 'drawn'
     ? 'Taken from the drawing'
     : `Measured with ${instrument ?? 'an instrument that is not named'}`

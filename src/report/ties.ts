@@ -26,6 +26,10 @@ const MOVE_WITH_THE_PANEL = new Set([
 export const GAP = 'raised.characterSpacing'
 export const GAP_IN_STROKES = 'raised.characterSpacingInStrokes'
 
+/** One stroke, in millimetres and as a share of the character height. */
+const STROKE = 'raised.strokeWidth'
+const STROKE_OF_HEIGHT = 'raised.strokeThickness'
+
 export const moveTogether = (one: Judgement, other: Judgement): boolean =>
   MOVE_WITH_THE_PANEL.has(one.requirement.quantity) && MOVE_WITH_THE_PANEL.has(other.requirement.quantity)
 
@@ -47,21 +51,38 @@ function changeTo(judgement: Judgement, row: Judgement): ((end: number) => numbe
     const [at, rowAt] = [worstValue(judgement), worstValue(row)]
     return at === undefined || rowAt === undefined ? undefined : (end) => end + (at - rowAt)
   }
-  const stroke = strokeAt(judgement, row)
-  if (stroke === undefined) return undefined
-  if (own === GAP && its === GAP_IN_STROKES) return (end) => end * stroke
-  return own === GAP_IN_STROKES && its === GAP ? (end) => end / stroke : undefined
+  return (
+    toShare(judgement, row, [GAP, GAP_IN_STROKES], 'strokeThickness') ??
+    toShare(judgement, row, [STROKE, STROKE_OF_HEIGHT], 'characterHeight')
+  )
 }
 
+/** Between a length and what share it is of another length of the same characters. */
+function toShare(
+  judgement: Judgement,
+  row: Judgement,
+  [length, share]: [string, string],
+  whole: Whole,
+): ((end: number) => number) | undefined {
+  const [own, its] = [judgement.requirement.quantity, row.requirement.quantity]
+  const isLength = own === length && its === share
+  if (!isLength && !(own === share && its === length)) return undefined
+  const of = leastOf(whole, judgement, row)
+  if (of === undefined) return undefined
+  return isLength ? (end) => end * of : (end) => end / of
+}
+
+type Whole = 'strokeThickness' | 'characterHeight'
+
 /** The stroke, in millimetres, of the characters that a judgement failed on; the least where it is not told which they are. */
-export function strokeAt(...judgements: Judgement[]): number | undefined {
+export const strokeAt = (...judgements: Judgement[]): number | undefined => leastOf('strokeThickness', ...judgements)
+
+function leastOf(whole: Whole, ...judgements: Judgement[]): number | undefined {
   const at = judgements[0]?.decisive[0]?.places[0]?.element
   const all = judgements.flatMap(({ measurement }) => measurement?.observations ?? [])
-  const strokes = (wanted: typeof all) =>
-    wanted
-      .map(({ context }) => context?.['strokeThickness'])
-      .filter((stroke) => typeof stroke === 'number' && stroke > 0)
-  const own = strokes(all.filter(({ places }) => places[0]?.element === at))
-  const known = (own.length > 0 ? own : strokes(all)) as number[]
+  const lengths = (wanted: typeof all) =>
+    wanted.map(({ context }) => context?.[whole]).filter((length) => typeof length === 'number' && length > 0)
+  const own = lengths(all.filter(({ places }) => places[0]?.element === at))
+  const known = (own.length > 0 ? own : lengths(all)) as number[]
   return known.length > 0 ? Math.min(...known) : undefined
 }

@@ -68,7 +68,7 @@ describe('the words', () => {
       'uncertainty not given',
     )
     expect(evidenceWords({ ...measured, basis: 'declared', uncertainty: null }, 'raised.strokeThickness')).toBe(
-      'Declared in the description',
+      'Declared or assumed, not measured',
     )
   })
 })
