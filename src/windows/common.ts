@@ -1,7 +1,7 @@
 import type { LoadedStandard } from '../standards/catalogue.js'
 import { smallestExcluding } from './excluding.js'
 import { rowsOf, type ConditionalRow, type RowInForce } from './in-force.js'
-import { domesOf, type JointRegion } from './domes.js'
+import { DIAMETER, domesOf, HEIGHT, type JointRegion } from './domes.js'
 import { bySameCharacters } from './lettering.js'
 import { OPPOSITES } from './opposites.js'
 import { regionOf } from './region.js'
@@ -14,6 +14,7 @@ export interface Common {
   /** The standards that ask something of a sign, each with its rows in force. */
   asked: { standard: LoadedStandard; inForce: number }[]
   windows: Window[]
+  /** Undefined too where no height or no diameter satisfies all: what the radius alone would leave satisfies nobody. */
   domes: JointRegion | undefined
   conflicts: Conflict[]
   conditional: ConditionalRow[]
@@ -35,7 +36,8 @@ export function commonWindows(standards: readonly LoadedStandard[], setting: Set
       if (region) windows.push({ quantity, ...characters, region, rows: same })
       else conflicts.push(...excludingOn(quantity, same))
     }
-  const domes = domesOf(windows)
+  const torn = new Set(conflicts.flatMap(({ quantities }) => quantities))
+  const domes = torn.has(DIAMETER) || torn.has(HEIGHT) ? undefined : domesOf(windows)
   if (domes?.isEmpty) conflicts.push(domes.conflict)
   return {
     asked: found.map(({ standard, inForce }) => ({ standard, inForce: inForce.length })),

@@ -21,7 +21,7 @@ export interface JointRegion {
   /** Those that limit the radius. */
   rows: RowInForce[]
   radius: Ends
-  /** At each end of the window of the diameter. */
+  /** At each end of the window of the diameter, once where it is a single value. */
   corners: Corner[]
   /** The middle of the diameters, with the middle of the widest range of heights there. */
   example: { diameter: number; height: number } | undefined
@@ -29,7 +29,7 @@ export interface JointRegion {
 
 type Found = JointRegion | { isEmpty: true; conflict: Conflict }
 
-/** Undefined when no row limits the radius, or when diameter, height or radius have no window of their own. */
+/** Undefined when no row limits the radius. A diameter or height that nothing limits is open. */
 export function domesOf(windows: readonly Window[]): Found | undefined {
   const [diameter, height, radius] = [DIAMETER, HEIGHT, RADIUS].map((name) => windows.find((w) => w.quantity === name))
   if (!radius) return undefined
@@ -42,7 +42,7 @@ export function domesOf(windows: readonly Window[]): Found | undefined {
     isEmpty: false,
     rows: radius.rows,
     radius: radii,
-    corners: ends.map(corner),
+    corners: [...new Set(ends)].map(corner),
     example: exampleOf(ends, corner),
   }
 }

@@ -189,6 +189,19 @@ describe('the radius of the dome', () => {
     ])
   })
 
+  it('is told once at a diameter of a single value', () => {
+    const nominal = table('n', [row('n/1/dot', 'braille.dotBaseDiameter', { kind: 'nominal', mm: 1.5 })])
+    const { domes } = common([base, nominal, height, radius])
+    expect(domes?.corners.map(({ diameter }) => diameter)).toEqual([1.5])
+    expect(domes?.example?.diameter).toBe(1.5)
+  })
+
+  it('leaves nothing where no height satisfies all, or no diameter', () => {
+    // Czech plates, 0.475 to 0.525 mm (www.sons.cz): below every Australian dot.
+    expect(common([base, height, radius, dots('cz', 'dotHeight', 0.475, 0.525)]).domes).toBeUndefined()
+    expect(common([base, height, radius, dots('wide', 'dotBaseDiameter', 1.8)]).domes).toBeUndefined()
+  })
+
   it('says nothing where no row limits it, and less where less is limited', () => {
     expect(common([base, height]).domes).toBeUndefined()
     expect(common([radius]).domes).toMatchObject({ corners: [], radius: { min: 0.76, max: 0.81 } })
