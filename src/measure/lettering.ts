@@ -23,7 +23,7 @@ export interface Numbered {
   n: number
 }
 
-/** The lettering that a scope looks at, with its number on the sign. A section that is not known is in no list of sections. */
+/** The lettering that a scope looks at, with its number on the sign. */
 export function letteringIn({ sign, scope }: Pick<Subject, 'sign' | 'scope'>): Numbered[] {
   const raisedPart = allRaised(sign) ? roleOfAllRaised(sign) : 'raised'
   const found: Numbered[] = []
@@ -37,8 +37,14 @@ export function letteringIn({ sign, scope }: Pick<Subject, 'sign' | 'scope'>): N
 const inParts = ({ part }: Lettering, raisedPart: LetteringPart, { parts }: Scope): boolean =>
   !parts || parts.includes(part) || (part === 'raised' && parts.includes(raisedPart))
 
-const inSections = ({ section }: Lettering, { sections }: Scope): boolean =>
-  !sections || (isKnown(section) && sections.includes(section.value))
+/** Who gives a figure of the foot of the characters says that their sides are not straight; else an unknown section is in no list. */
+const inSections = (lettering: Lettering, { sections }: Scope): boolean => {
+  const { section, strokeThicknessAtBase: stroke, characterSpacingAtBase: gap } = lettering
+  if (!sections) return true
+  return isKnown(section)
+    ? sections.includes(section.value)
+    : (isKnown(stroke) || isKnown(gap)) && sections.includes('other')
+}
 
 const RAISED: Scope = { parts: ['raised', 'both'] }
 
@@ -170,32 +176,6 @@ export const QUESTIONS = {
 
 export const HEIGHT_METHOD = 'Height of the capital I of the typeface at the size used, from the baseline.'
 
-const LOWER_CASE = /[\p{Ll}\p{Lt}]/u
-const UPPER_CASE = /\p{Lu}/u
-
-function caseOf(text: string): 'upper' | 'lower' | 'mixed' | undefined {
-  const [lower, upper] = [LOWER_CASE.test(text), UPPER_CASE.test(text)]
-  return lower && upper ? 'mixed' : lower ? 'lower' : upper ? 'upper' : undefined
-}
-
-/** The case of the letters, as `read` wants it. */
-const letterCase = (read: (found: 'upper' | 'lower' | 'mixed') => string | boolean) =>
-  eachLettering((lettering, n) => {
-    const { text, place } = lettering
-    if (!isKnown(text)) {
-      return {
-        observations: [],
-        gaps: [
-          gapOf(text, place, { pointer: pointerOf(place, 'lettering', n, 'text'), ask: 'What do the characters say?' }),
-        ],
-      }
-    }
-    const found = caseOf(text.value)
-    if (found === undefined) return nothing('The text has no letters, only figures and signs.')
-    const remark = `The characters read “${text.value}”.`
-    return { observations: [{ value: read(found), basis: text.basis, places: [place], remark }], gaps: [] }
-  })
-
 const STYLE_CHOICES = ['sans-serif', 'serif', 'italic', 'oblique', 'script', 'decorative', 'unusual']
 
 /** What raised and visual characters have in common, under the family's name. */
@@ -260,20 +240,6 @@ export const LETTERING: Quantities = {
     'strokeThickness',
     'Gap between the closest points of neighbouring outlines over the stroke of the capital I.',
   ),
-  'raised.case': {
-    unit: 'truth',
-    method: 'Every letter is looked at.',
-    couldBe: ['lettering'],
-    doubt: 'more',
-    take: letterCase((found) => found === 'upper'),
-  },
-  'visual.case': {
-    unit: 'kind',
-    method: 'Every letter is looked at.',
-    couldBe: ['lettering'],
-    doubt: 'more',
-    take: letterCase((found) => found),
-  },
   'visual.characterSpacing': share(
     'characterSpacing',
     'characterHeight',

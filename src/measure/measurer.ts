@@ -22,6 +22,7 @@ import { SURROUNDINGS } from './contrast/surroundings.js'
 import { ELEVATOR } from './elevator.js'
 import { FINISH } from './finish.js'
 import { INSTALLATION } from './installation.js'
+import { LETTER_CASE } from './letter-case.js'
 import { LETTERING } from './lettering.js'
 import { MOUNTING } from './mounting.js'
 import { MATTERS } from './matters.js'
@@ -57,6 +58,7 @@ export const QUANTITIES: Quantities = {
   ...ELEVATOR,
   ...FINISH,
   ...INSTALLATION,
+  ...LETTER_CASE,
   ...LETTERING,
   ...MOUNTING,
   ...MATTERS,

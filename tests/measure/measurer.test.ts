@@ -158,4 +158,13 @@ describe('characters', () => {
       'must be measured',
     )
   })
+
+  test('without a section, a figure of the foot says that the sides are not straight', () => {
+    const scope = { parts: ['both' as const], sections: ['bevelled' as const, 'rounded' as const, 'other' as const] }
+    const told = { 'lettering.0.strokeThicknessAtBase': 8 }
+    const open = { ...told, 'lettering.0.section': undefined }
+    expect(measured(signOf(PUMP_ROOM, open), 'raised.strokeAtBase', scope).observations).toMatchObject([{ value: 0.4 }])
+    expect(measured(signOf(PUMP_ROOM, open), 'raised.characterSpacingAtBase', scope).gaps).toHaveLength(1)
+    expect(measured(signOf(PUMP_ROOM, told), 'raised.strokeAtBase', scope).observations).toEqual([])
+  })
 })
