@@ -1,4 +1,5 @@
 import { Refusal } from '../refusal.js'
+import type { BrailleCode } from '../sign/sign.js'
 import type { Standard } from '../standards/standard.js'
 import { lowerCaseButNames } from './casings.js'
 import { blockBox, dotPositions, tidyCells, type Spacing } from './cells.js'
@@ -14,9 +15,13 @@ export interface TranslationSetting {
   spacing: Spacing
   /** Whether only names and single letters keep their capitals, or the text is taken as it is. */
   capitals: 'as-written' | 'names-only'
+  /** The grade that they ask for; undefined when they ask for both. */
+  code: BrailleCode | undefined
 }
 
 const CAPITALS_QUANTITY = 'braille.capitals'
+const CONTRACTED_QUANTITY = 'braille.contracted'
+const UNCONTRACTED_QUANTITY = 'braille.uncontracted'
 const DECIMALS = 1e4
 
 /**
@@ -27,24 +32,32 @@ const DECIMALS = 1e4
 export function settingFor(asked: readonly Standard[], standard: Standard): TranslationSetting {
   const spacing = spacingFor(asked, standard) ?? spacingFor([standard])
   if (!spacing) throw new Error(`${standard.id} has no rows for the spacing of braille.`)
-  const restricts = asked.some(({ requirements }) =>
-    requirements.some((row) => row.quantity === CAPITALS_QUANTITY && row.force === 'shall'),
-  )
-  return { spacing, capitals: restricts ? 'names-only' : 'as-written' }
+  const asks = (quantity: string): boolean =>
+    asked.some(({ requirements }) => requirements.some((row) => row.quantity === quantity && row.force === 'shall'))
+  return { spacing, capitals: asks(CAPITALS_QUANTITY) ? 'names-only' : 'as-written', code: codeFor(asks) }
+}
+
+function codeFor(asks: (quantity: string) => boolean): BrailleCode | undefined {
+  if (!asks(UNCONTRACTED_QUANTITY)) return 'ueb-contracted'
+  return asks(CONTRACTED_QUANTITY) ? undefined : 'ueb-uncontracted'
 }
 
 /**
  * A text in braille (or braille read back), broken into lines and laid out.
- * @throws {Refusal} `untranslatable-text` when the text has no braille, or the cells no reading.
+ * @throws {Refusal} `untranslatable-text` when the text has no braille, or the cells no reading; `invalid-description` when the standards
+ *   ask for both grades and the request chooses none.
  */
 export function translateText(
   request: TranslationRequest,
   translator: Translator,
   setting: TranslationSetting,
 ): Translation {
-  const { code } = request
+  const code = request.code ?? setting.code
+  if (code === undefined) throw new Refusal('invalid-description', BOTH, [{ detail: BOTH, pointer: '/code' }])
   const { text, cells } =
-    request.cells === undefined ? forward(request, translator, setting) : backward(request, request.cells, translator)
+    request.cells === undefined
+      ? forward(request, code, translator, setting)
+      : backward(code, request.cells, translator)
   const { lines, tooWide } = breakLines(cells, request.width, setting.spacing)
   const place = { ...setting.spacing, origin: { x: 0, y: 0 } }
   const { width, height } = blockBox(lines, place)
@@ -62,15 +75,18 @@ export function translateText(
   }
 }
 
+const BOTH = 'The standards ask for contracted and for uncontracted braille: say which with “code”.'
+
 function forward(
   request: TranslationRequest,
+  code: BrailleCode,
   translator: Translator,
   setting: TranslationSetting,
 ): { text: string; cells: string } {
   try {
     const written = preparePrint(request.text ?? '')
     const text = setting.capitals === 'names-only' ? lowerCaseButNames(written, request.properNames ?? []) : written
-    const cells = translator.toCells(text, request.code)
+    const cells = translator.toCells(text, code)
     if (cells === '') throw new TranslationError('The text holds nothing but blanks.')
     return { text, cells }
   } catch (error) {
@@ -79,11 +95,7 @@ function forward(
   }
 }
 
-function backward(
-  { code }: TranslationRequest,
-  given: string,
-  translator: Translator,
-): { text: string; cells: string } {
+function backward(code: BrailleCode, given: string, translator: Translator): { text: string; cells: string } {
   const cells = tidyCells(given)
   const text = readingOf(cells, code, translator)
   if (text !== undefined) return { text, cells }

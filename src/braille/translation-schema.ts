@@ -29,8 +29,12 @@ export const TranslationRequest = z
       }),
     code: z
       .enum(BRAILLE_CODES)
-      .default('ueb-contracted')
-      .meta({ description: 'Unified English Braille, contracted or uncontracted.', examples: ['ueb-contracted'] }),
+      .optional()
+      .meta({
+        description:
+          'Unified English Braille, contracted or uncontracted. Absent: the grade that the standards ask for, contracted where they leave it open.',
+        examples: ['ueb-contracted'],
+      }),
     width: z
       .number()
       .positive()
@@ -56,7 +60,7 @@ export const TranslationRequest = z
       .optional()
       .meta({
         description:
-          'Standards whose capitals rule and braille spacing apply; absent: us-ada-2010, as for checks. `properNames` keep their capitals.',
+          'Standards whose grade, capitals rule and braille spacing apply; absent: us-ada-2010, as for checks. `properNames` keep their capitals.',
         examples: [['us-ada-2010']],
       }),
   })

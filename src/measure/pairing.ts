@@ -1,4 +1,5 @@
 import { compareCells } from '../braille/compare.js'
+import { joinDivided } from '../braille/layout.js'
 import { numbersApart } from '../braille/passages.js'
 import { TranslationError, type Translator } from '../braille/translator.js'
 import { isKnown, type BrailleBlock, type BrailleCode, type Lettering, type Sign } from '../sign/sign.js'
@@ -49,6 +50,9 @@ export function cellsOf(block: BrailleBlock): string | undefined {
   return lines.length === 0 || lines.includes(undefined) ? undefined : lines.join(BLANK)
 }
 
+const linesOf = (block: BrailleBlock): string[] =>
+  block.lines.flatMap(({ cells }) => (isKnown(cells) ? [cells.value] : []))
+
 /** Whether a block repeats none of the raised text, all of which other braille repeats. */
 export const isSurplus = (pairs: Pairs, n: number): boolean =>
   Array.isArray(pairs) &&
@@ -81,9 +85,13 @@ export function pair(sign: Sign, translator: Translator): Exclude<Pairs, Transla
 }
 
 function compare(blocks: Numbered[], lettering: Lettering[], translator: Translator): Pair {
-  const cells = blocks.map(({ block }) => cellsOf(block)).join(BLANK)
   const print = lettering.map(printOf).join(' ')
-  const { grades, expected } = compareCells(cells, print, translator)
+  const parted = blocks.map(({ block }) => cellsOf(block)).join(BLANK)
+  const divided = joinDivided(blocks.flatMap(({ block }) => linesOf(block)))
+  const whole = compareCells(parted, print, translator)
+  // A word that was divided at its own hyphen goes on without a blank (Rules of Unified English Braille 2013, 10.13).
+  const other = divided === parted || whole.saysTheSame ? whole : compareCells(divided, print, translator)
+  const [cells, { grades, expected }] = other.saysTheSame && !whole.saysTheSame ? [divided, other] : [parted, whole]
   const { 'ueb-contracted': contracted, 'ueb-uncontracted': uncontracted } = expected
   return { blocks, lettering, grades, cells, print, expected: contracted, uncontracted }
 }

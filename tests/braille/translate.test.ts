@@ -131,6 +131,23 @@ describe('a translation', () => {
     expect(ask({ text: 'RSVP DESK', standards: ['us-ada-2010'], properNames: ['RSVP'] }).text).toBe('RSVP desk')
   })
 
+  // NCC 2022, S15C6: uncontracted, with capital signs. 2010 ADA Standards, 703.3: contracted. Rules of Unified English Braille 2013, 10.4: sh.
+  it('is in the grade that the standards ask for when the request chooses none', () => {
+    expect(ask({ text: 'Shop', standards: ['au-aba', 'au-ncc-2022'] })).toMatchObject({
+      code: 'ueb-uncontracted',
+      cells: '⠠⠎⠓⠕⠏',
+      text: 'Shop',
+    })
+    expect(ask({ text: 'Shop', standards: ['us-ada-2010'] })).toMatchObject({ code: 'ueb-contracted', cells: '⠩⠕⠏' })
+    expect(ask({ text: 'Shop', standards: ['au-ncc-2022'], code: 'ueb-contracted' }).cells).toBe('⠠⠩⠕⠏')
+  })
+
+  it('is not made up where the standards ask for both grades', () => {
+    const standards = ['us-ada-2010', 'au-ncc-2022']
+    expect(() => ask({ text: 'Shop', standards })).toThrow(/say which/u)
+    expect(ask({ text: 'Shop', standards, code: 'ueb-uncontracted' }).cells).toBe('⠎⠓⠕⠏')
+  })
+
   it('reads cells back', () => {
     expect(ask({ cells: '⠼⠃⠚⠙⠠⠁' })).toMatchObject({ text: '204A', code: 'ueb-contracted' })
     expect(ask({ cells: '⠺⠁⠊⠞⠊⠝⠛ ⠗⠕⠕⠍', code: 'ueb-uncontracted' }).text).toBe('waiting room')
