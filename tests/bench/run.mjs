@@ -13,6 +13,7 @@ import { buildService } from '../../dist/service/service.js'
 import { DEFAULT_SETTINGS } from '../../dist/service/settings.js'
 import { fieldOfDots, signs } from './drawings.mjs'
 import { row, timeInTurns } from './measure.mjs'
+import { planRows } from './plans.mjs'
 import { stagesOf } from './stages.mjs'
 
 const quick = process.argv.includes('--quick')
@@ -81,6 +82,9 @@ for (const n of counts.slice(1)) {
     ),
   )
 }
+
+// Plans of dots: growth, and the way against the columns and the bound.
+lines.push(...(await planRows(quick)))
 
 // 3. A JSON check over HTTP, against a route that validates the same body and answers nothing. Every request differs.
 const example = JSON.parse(readFileSync(new URL('./sign.json', import.meta.url), 'utf8'))

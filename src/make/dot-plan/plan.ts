@@ -128,10 +128,29 @@ const CORNERS = {
 /** What the reading of a sign assumed that says nothing of its dots. */
 const BESIDE_THE_POINT = ['use', 'border', 'pictogram', 'borders', 'pictograms']
 
-const aboutDots = (sign: Sign | undefined): DotPlan['assumptions'] =>
-  (sign?.assumptions ?? [])
+const aboutDots = (sign: Sign | undefined): DotPlan['assumptions'] => [
+  ...(sign?.assumptions ?? [])
     .filter(({ about }) => !BESIDE_THE_POINT.includes(about))
-    .map(({ about, text }) => ({ about, text }))
+    .map(({ about, text }) => ({ about, text })),
+  ...notLookedAt(sign),
+]
+
+/** Where nothing is warned of because it was not known. */
+function notLookedAt(sign: Sign | undefined): DotPlan['assumptions'] {
+  const raised = sign?.lettering.filter(({ part }) => part !== 'visual') ?? []
+  const isHidden =
+    raised.some(({ lines }) => lines.every(({ outlines }) => outlines.length === 0)) ||
+    sign?.unread.some(({ couldBe }) => couldBe.includes('lettering') || couldBe.includes('border')) === true
+  return [
+    ...(!sign || isHidden ? [{ about: 'walls', text: sign ? SOME_WALLS : NO_WALLS }] : []),
+    ...(panelBox(sign) ? [] : [{ about: 'panel', text: NO_EDGE }]),
+  ]
+}
+
+const NO_WALLS = 'Only the dots are known: whether the head meets a raised character or a border was not looked at.'
+const SOME_WALLS =
+  'The outlines of some raised characters or borders are not known: whether the head meets these was not looked at.'
+const NO_EDGE = 'The edge of the panel is not known: whether dots lie too near to it was not looked at.'
 
 function zeroOf(of: DotPlan['zero']['of'], panel: Box | undefined): DotPlan['zero'] {
   const [x, y] = of === 'panel' && panel ? [panel.x, panel.y] : [0, 0]

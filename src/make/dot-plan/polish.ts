@@ -7,7 +7,7 @@ import { LEAST_GAIN, type Improvement } from './improve.js'
  */
 
 const KICKS_PER_DOT = 30
-const MOST_KICKS = 12_000
+const MOST_KICKS = 8_000
 /** More dots than this are left as they are: the kicks would be too few to tell. */
 const MOST_DOTS_KICKED = 20_000
 const LONGEST_PIECE = 30

@@ -7,6 +7,8 @@ import { inputOfSign, planDots } from '../../../src/make/dot-plan/plan.js'
 import { groupsOfPoints } from '../../../src/make/dot-plan/point-groups.js'
 import { MOST_DOTS, Points, type PlanSettings } from '../../../src/make/dot-plan/schema.js'
 import { Refusal } from '../../../src/refusal.js'
+import { SignDescription } from '../../../src/sign/description.js'
+import { POTTERY_ROOM } from '../../../src/sign/examples.js'
 import { DOT, HEAD, MACHINE, picture, points, travelOf } from './pictures.js'
 
 /** What a plan says beyond its order: time, volume, cartridges, warnings. Sizes of heads and signs are invented. */
@@ -197,6 +199,26 @@ describe('heads that no order helps', () => {
     expect(faults({ lift: DOT.height })).toContain('/head/lift')
     expect(faults({ lift: DOT.height + 0.01, plunge: 0.5 })).toEqual([])
     expect(faults({ approach: { angle: 0, length: 2, height: 2.6 } })).toEqual(['/head/approach/height'])
+  })
+})
+
+describe('what was not looked at', () => {
+  const said = (input: Parameters<typeof planDots>[0]) =>
+    planDots(input, SETTINGS)
+      .assumptions.map(({ about }) => about)
+      .filter((about) => about === 'walls' || about === 'panel')
+
+  it('is said: of bare points all that is beside them', () => {
+    expect(said({ dots: points(picture(5)), of: 'points' })).toEqual(['walls', 'panel'])
+  })
+
+  it('is said of characters whose outlines are not known', () => {
+    expect(said(inputOfSign(signOf(drawn('')), true))).toEqual([])
+    const described = readSign(
+      { ...CHECK, standards: ['us-ada-2010'], sign: SignDescription.parse(POTTERY_ROOM) },
+      translator,
+    )
+    expect(said(inputOfSign(described, false))).toEqual(['walls'])
   })
 })
 

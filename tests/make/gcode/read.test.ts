@@ -1,3 +1,4 @@
+import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { readProgram } from '../../../src/make/gcode/read.js'
 import { PROGRAM_LIMITS } from '../../../src/make/gcode/words.js'
@@ -165,6 +166,64 @@ describe('what is not said is told', () => {
     ])
     expect(read('G21 G90', 'G81 X1 Y1 Z0 R3', 'X2 Z0.1').assumptions).toHaveLength(1)
     expect(read('G21 G90', 'G81 X1 Y1 Z0 R3', 'X2').assumptions).toEqual([])
+  })
+})
+
+describe('any text', () => {
+  it('is read as finite places or refused, never more', () => {
+    const word = fc.constantFrom(
+      'G0',
+      'G1',
+      'G21',
+      'G20',
+      'G90',
+      'G91',
+      'G81',
+      'G83',
+      'G80',
+      'G98',
+      'G99',
+      'G28',
+      'X1',
+      'X-2.5',
+      'Y3',
+      'Y.5',
+      'Z5',
+      'Z0',
+      'Z-1',
+      'R3',
+      'R0',
+      'P1',
+      'F9',
+      'M30',
+      'M0',
+      '(a)',
+      ';b',
+      'N5',
+      '%',
+      'L2',
+      'I1',
+      '#1',
+      '/',
+      'x',
+    )
+    const line = fc.array(word, { maxLength: 6 }).map((words) => words.join(' '))
+    fc.assert(
+      fc.property(
+        fc.array(fc.oneof({ weight: 9, arbitrary: line }, fc.string({ maxLength: 12 })), { maxLength: 12 }),
+        (lines) => {
+          try {
+            for (const { x, y, line: at } of read('G21 G90 G0 X0 Y0 Z5', ...lines).dots) {
+              expect([x, y].every(Number.isFinite)).toBe(true)
+              expect(at).toBeGreaterThan(1)
+            }
+          } catch (error) {
+            expect(error).toBeInstanceOf(Refusal)
+          }
+        },
+      ),
+      { numRuns: 1500 },
+    )
   })
 })
 
