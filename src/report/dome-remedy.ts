@@ -1,5 +1,5 @@
 import type { Judgement } from '../judge/finding.js'
-import { diametersFor, heightsFor } from '../windows/dome.js'
+import { diametersFor, heightsFor, room, roomiest } from '../windows/dome.js'
 import { DIAMETER, HEIGHT, RADIUS } from '../windows/domes.js'
 import { isEmpty, meet, type Ends } from '../windows/ends.js'
 import { othersInPlay } from './in-play.js'
@@ -16,7 +16,7 @@ function sizeOf(quantity: string, all: readonly Judgement[]): number | undefined
 
 /**
  * The ends that a row on the radius leaves of the quantity that a judgement failed on.
- * @param within what other rows leave; of two ranges of heights the one with more room in it is meant
+ * @param within what other rows leave; of two ranges of heights the one without domes that overhang is meant
  * @returns `none` where the row leaves nothing; undefined where it says nothing of this quantity
  */
 export function domeEnds(
@@ -30,33 +30,35 @@ export function domeEnds(
   const radii = { min: row.limit.min, max: row.limit.max }
   if (quantity === HEIGHT) {
     const diameter = sizeOf(DIAMETER, all)
-    return diameter === undefined ? undefined : roomiest(heightsFor(diameter, radii), within)
+    return diameter === undefined
+      ? undefined
+      : (roomiest(left(heightsFor(diameter, radii), within), diameter) ?? 'none')
   }
   const height = quantity === DIAMETER ? sizeOf(HEIGHT, all) : undefined
   return height === undefined ? undefined : (diametersFor(height, radii) ?? 'none')
 }
 
-const room = ({ min = 0, max = Infinity }: Ends): number => max - min
+const left = (ranges: readonly Ends[], within: Ends): Ends[] =>
+  ranges.map((range) => meet(range, within)).filter((range) => !isEmpty(range))
 
-function roomiest(ranges: readonly Ends[], within: Ends): Ends | 'none' {
-  const left = ranges.map((range) => meet(range, within)).filter((range) => !isEmpty(range))
-  return left.sort((a, b) => room(b) - room(a))[0] ?? 'none'
+interface Change {
+  row: Judgement
+  window: Ends
 }
 
-/** What to change so that the radius is right: the height, else the base. */
-export function domeInstead(
-  judgement: Judgement,
-  all: readonly Judgement[],
-): { row: Judgement; window: Ends } | undefined {
+/** What to change so that the radius is right: the height or the base, whichever has more room for its size. */
+export function domeInstead(judgement: Judgement, all: readonly Judgement[]): Change | undefined {
   if (judgement.requirement.quantity !== RADIUS) return undefined
   const others = othersInPlay(judgement, all)
-  for (const quantity of [HEIGHT, DIAMETER]) {
+  const changes = [HEIGHT, DIAMETER].flatMap((quantity): Change[] => {
     const rows = others.filter(({ requirement }) => requirement.quantity === quantity)
     const within = rows.map(({ limit: { min, max } }): Ends => ({ min, max })).reduce(meet, {})
     const [row] = rows
     const ends = row && !isEmpty(within) ? domeEnds(row, judgement, all, within) : undefined
     const window = ends === undefined || ends === 'none' ? undefined : meet(ends, within)
-    if (row && window && !isEmpty(window)) return { row, window }
-  }
-  return undefined
+    return row && window && !isEmpty(window) ? [{ row, window }] : []
+  })
+  return changes.sort((a, b) => share(b) - share(a))[0]
 }
+
+const share = ({ window }: Change): number => room(window) / (window.min ?? 1)

@@ -25,6 +25,14 @@ export function heightsFor(diameter: number, { min = 0, max = Infinity }: Ends):
   return parts.filter((part) => !isEmpty(part))
 }
 
+/** Of ranges of heights the one to aim in: one in which the dome need not overhang its base, else the one with most room. */
+export function roomiest(ranges: readonly Ends[], diameter: number): Ends | undefined {
+  const upright = ranges.filter(({ min = 0 }) => min < diameter / 2)
+  return [...(upright.length > 0 ? upright : ranges)].sort((a, b) => room(b) - room(a))[0]
+}
+
+export const room = ({ min = 0, max = Infinity }: Ends): number => max - min
+
 /** How far from the radius the two heights lie that give it: r ± √(r² − d² / 4). */
 const spread = (radius: number, half: number): number => Math.sqrt(Math.max(0, radius ** 2 - half ** 2))
 

@@ -1,4 +1,4 @@
-import { heightsFor, radiiOf } from './dome.js'
+import { heightsFor, radiiOf, roomiest } from './dome.js'
 import { isEmpty, meet, type Ends } from './ends.js'
 import { smallestExcluding } from './excluding.js'
 import type { RowInForce } from './in-force.js'
@@ -23,7 +23,7 @@ export interface JointRegion {
   radius: Ends
   /** At each end of the window of the diameter, once where it is a single value. */
   corners: Corner[]
-  /** The middle of the diameters, with the middle of the widest range of heights there. */
+  /** The middle of the diameters, with the middle of a range of heights there, if possible of one without domes that overhang. */
   example: { diameter: number; height: number } | undefined
 }
 
@@ -54,15 +54,13 @@ const left = (diameter: number, heights: Ends, radii: Ends): Ends[] =>
     .map((some) => meet(some, heights))
     .filter((some) => !isEmpty(some))
 
-const width = ({ min, max }: Ends): number => (max ?? Infinity) - (min ?? 0)
-
 function exampleOf(ends: readonly number[], corner: (at: number) => Corner): JointRegion['example'] {
   const [from, to] = ends
   if (from === undefined || to === undefined) return undefined
   const { diameter, heights } = corner((from + to) / 2)
-  const [widest] = [...heights].sort((a, b) => width(b) - width(a))
-  if (widest?.min === undefined || widest.max === undefined) return undefined
-  return { diameter, height: (widest.min + widest.max) / 2 }
+  const range = roomiest(heights, diameter)
+  if (range?.min === undefined || range.max === undefined) return undefined
+  return { diameter, height: (range.min + range.max) / 2 }
 }
 
 function conflictOf(rows: readonly RowInForce[]): Conflict {

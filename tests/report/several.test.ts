@@ -170,6 +170,19 @@ describe('remedies and the radius of the dome', () => {
     expect(remedy?.aim).toBe(0.8)
   })
 
+  it('change the base where only a dome that overhangs it, or hardly any other, would have its radius', () => {
+    // 0.635 mm: 0.025 inch, 2010 ADA Standards 703.3.1.
+    const rows = [base(1.5), dot('height', 'dotHeight', 0.75, 0.635, 0.9), radius(0.75)]
+    // d = 2 √(2rh − h²) = 1.520 mm for r = 0.76 at h = 0.75; at d = 1.5 the heights are 0.635 to 0.637 and 0.883 to 0.900 mm.
+    const remedy = remedyFor(rows[2], rows)
+    expect(remedy).toMatchObject({ quantity: 'braille.dotBaseDiameter', max: 1.6, aim: 1.56 })
+    expect(remedy?.min?.toFixed(3)).toBe('1.520')
+    const high = [base(1.5), height(0.75), radius(0.75)]
+    expect(remedyFor(high[2], high)).toMatchObject({ quantity: 'braille.dotHeight', min: 0.6, aim: 0.62 })
+    const low = [base(1.5), dot('height', 'dotHeight', 0.5, 0.635, 0.9), radius(0.8125)]
+    expect(remedyFor(low[1], low)?.max?.toFixed(3)).toBe('0.637')
+  })
+
   it('keep the radius when the height or the base is what fails', () => {
     const low = [base(1.6), height(0.5), radius(0.89)]
     expect(remedyFor(low[1], low)?.min?.toFixed(3)).toBe('0.683')

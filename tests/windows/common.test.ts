@@ -196,6 +196,13 @@ describe('the radius of the dome', () => {
     expect(domes?.example?.diameter).toBe(1.5)
   })
 
+  it('is shown by a dome that does not overhang its base, where there is one', () => {
+    const nominal = table('n', [row('n/1/dot', 'braille.dotBaseDiameter', { kind: 'nominal', mm: 1.5 })])
+    // 0.635 mm: 0.025 inch, 2010 ADA Standards 703.3.1. It leaves 0.635 to 0.637 and 0.883 to 0.9 mm.
+    const { domes } = common([nominal, dots('h', 'dotHeight', 0.635, 0.9), radius])
+    expect(domes?.example?.height.toFixed(3)).toBe('0.636')
+  })
+
   it('leaves nothing where no height satisfies all, or no diameter', () => {
     // Czech plates, 0.475 to 0.525 mm (www.sons.cz): below every Australian dot.
     expect(common([base, height, radius, dots('cz', 'dotHeight', 0.475, 0.525)]).domes).toBeUndefined()
