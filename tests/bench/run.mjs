@@ -12,6 +12,7 @@ import { CheckRequest } from '../../dist/service/check-request.js'
 import { buildService } from '../../dist/service/service.js'
 import { DEFAULT_SETTINGS } from '../../dist/service/settings.js'
 import { fieldOfDots, signs } from './drawings.mjs'
+import { madeRows } from './made.mjs'
 import { row, timeInTurns } from './measure.mjs'
 import { planRows } from './plans.mjs'
 import { stagesOf } from './stages.mjs'
@@ -86,7 +87,10 @@ for (const n of counts.slice(1)) {
 // Plans of dots: growth, and the way against the columns and the bound.
 lines.push(...(await planRows(quick)))
 
-// 3. A JSON check over HTTP, against a route that validates the same body and answers nothing. Every request differs.
+// 3. Making a drawing, its own check included.
+lines.push(...(await madeRows(translator, standards, options, quick ? turns : { rounds: 15, warmup: 5 })))
+
+// 4. A JSON check over HTTP, against a route that validates the same body and answers nothing. Every request differs.
 const example = JSON.parse(readFileSync(new URL('./sign.json', import.meta.url), 'utf8'))
 const load = async (url) => {
   let n = 0

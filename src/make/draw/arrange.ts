@@ -20,6 +20,8 @@ export interface Question {
   alignment: SetAlignment
   /** Height of the field of a pictogram. */
   field: number | undefined
+  /** Where in the window of line spacing the lines stand, 0 to 1. */
+  leading: number
 }
 
 export interface Arrangement {
@@ -63,14 +65,14 @@ const FLUSH_SLACK = 3
 
 /** @param room that lines may take; without it as much as they like */
 function layOut(question: Question, height: number, room: Size | undefined, isOneLine: boolean): Laid {
-  const { order, wanted, wording, alignment, field } = question
+  const { order, wanted, wording, alignment, field, leading } = question
   const setting = setAt(height, order, wanted, wording)
   const lines = linesOf(setting, room?.width ?? LONGEST_LINE * height, room !== undefined, isOneLine)
   const { cells } = wording
   const sizes = sizesOf(wanted)
   const wish = cells === undefined ? 0 : Math.min(widthOf(cells, sizes), LONGEST_BRAILLE)
   const dots = cells === undefined ? undefined : setCells(cells, sizes, room?.width ?? Math.max(widest(lines), wish))
-  const content = compose({ lines, characterHeight: height, alignment, dots, field }, wanted)
+  const content = compose({ lines, characterHeight: height, alignment, dots, field, leading }, wanted)
   return { setting, content, isSound: dots?.tooWide !== true && content.clearance >= LEAST_CLEARANCE }
 }
 

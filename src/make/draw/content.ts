@@ -43,17 +43,20 @@ export interface Parts {
   dots: DotBlock | undefined
   /** Height of the field. */
   field: number | undefined
+  /** Where in the window of line spacing the lines stand, 0 to 1. */
+  leading: number
 }
 
-/** The middle of the window of line spacing where none is asked (2010 ADA Standards, 703.2.8: 135 to 170 percent). */
-const USUAL_LEADING = 1.5
-const LEADING_INSIDE = 0.05
+/** Shares of the character height between which lines stand where nothing is asked (2010 ADA Standards, 703.2.8). */
+const USUAL_LEADING = { min: 1.35, max: 1.7 }
 /** Between the field of a pictogram and its text, millimetres (common practice, no source). */
 const BELOW_FIELD = 10
 
-export function compose({ lines, characterHeight, alignment, dots, field }: Parts, wanted: Wanted): Content {
+export function compose(parts: Parts, wanted: Wanted): Content {
+  const { lines, characterHeight, alignment, dots, field } = parts
   const prefix = wanted.part === 'visual' ? 'visual' : 'raised'
-  const leading = middleOf(wanted.ends(`${prefix}.lineSpacing`), LEADING_INSIDE, USUAL_LEADING) * characterHeight
+  const { min, max } = { ...USUAL_LEADING, ...wanted.ends(`${prefix}.lineSpacing`) }
+  const leading = (min + parts.leading * (max - min)) * characterHeight
   const width = widest(lines)
   const drawn = lines.map((line, i) => drawLine(line, indent(line.width, width, alignment), i * leading))
   const below = dots && putBelow(dots, drawn, width, alignment, wanted)

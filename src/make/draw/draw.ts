@@ -28,11 +28,22 @@ export interface Drawn {
 }
 
 /**
+ * Where in the window of line spacing lines may stand, the best first: a mark at the end of a line may stand over a letter of the next so
+ * that a reader of outlines takes both for one, and other distances part them.
+ */
+export const LEADINGS = [0.5, 0.85, 0.15] as const
+
+/**
  * A drawing at true scale that aims at the common windows of the standards. Whether it passes is for a check of the very file to say.
  * @throws {Refusal} `cannot-satisfy` when requirements on the drawing exclude each other or the text does not fit;
  *   `untranslatable-text` when the text has no braille; `invalid-description` for a typeface or character that is not here.
  */
-export function draw(order: SignOrder, standards: readonly LoadedStandard[], translator: Translator): Drawn {
+export function draw(
+  order: SignOrder,
+  standards: readonly LoadedStandard[],
+  translator: Translator,
+  leading: number = LEADINGS[0],
+): Drawn {
   const { use, carrier, units = 'mm', installation } = order
   const common = commonWindows(standards, { use, ...(carrier && { carrier }) })
   const opposites = excludingOf(common)
@@ -44,7 +55,7 @@ export function draw(order: SignOrder, standards: readonly LoadedStandard[], tra
   const wording = wordingOf(order, wanted, translator)
   const alignment = alignmentOf(order, wanted)
   const field = fieldOf(order, wanted)
-  const made = arrange({ order, wanted, wording, alignment, field })
+  const made = arrange({ order, wanted, wording, alignment, field, leading })
   const colours = coloursOf(order)
   const drawing = writeSvg(made.content, {
     title: wording.text,
