@@ -55,7 +55,7 @@ function intervalWords({ interval }: Sample, { factor, decimals, unit }: Form): 
   const low = min === null ? '' : fixed(roundDown(min * factor, decimals), decimals)
   const high = max === null ? '' : fixed(roundUp(max * factor, decimals), decimals)
   const where = min === null ? `at most ${high}` : max === null ? `at least ${low}` : `between ${low} and ${high}`
-  return [`${100 * coverage} % of all values are ${where}${unit} (confidence ${100 * confidence} %)`]
+  return [`at least ${100 * coverage} % of all values are ${where}${unit} (confidence ${100 * confidence} %)`]
 }
 
 const shareWords = ({ shareWithin }: Sample): string[] =>

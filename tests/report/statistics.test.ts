@@ -82,13 +82,13 @@ describe('the words', () => {
 
   it('round away from what would be saying too much', () => {
     expect(words({ sample: SAMPLE })).toBe(
-      'Mean 0.700 mm, standard deviation 0.020 mm; with readings of one normal distribution, 95 % of all values are between 0.634 and 0.766 mm (confidence 95 %), 94.9 % or more of all keep the limit (confidence 95 %), Cpk 1.08 (0.30 to 1.90), 3 more like these would put that share within the limit.',
+      'Mean 0.700 mm, standard deviation 0.020 mm; with readings of one normal distribution, at least 95 % of all values are between 0.634 and 0.766 mm (confidence 95 %), 94.9 % or more of all keep the limit (confidence 95 %), Cpk 1.08 (0.30 to 1.90), 3 more like these would put that share within the limit.',
     )
   })
 
   it('name one end where there is one', () => {
     const interval = { min: 0.63496, max: null, coverage: 0.95, confidence: 0.95 }
-    expect(words({ sample: { ...SAMPLE, interval } })).toContain('95 % of all values are at least 0.634 mm')
+    expect(words({ sample: { ...SAMPLE, interval } })).toContain('at least 95 % of all values are at least 0.634 mm')
     expect(words({ sample: { ...SAMPLE, interval: { ...interval, min: null, max: 0.76504 } } })).toContain(
       'are at most 0.766 mm',
     )
