@@ -47,7 +47,8 @@ export function dotPlanRoutes(app: FastifyInstance, parts: CheckParts) {
     summary: 'Plan in which order dots are set',
     description:
       'Takes points, a drawing or a description, and answers with the order in which a head that sets one dot at each plunge can set them ' +
-      'without standing over a dot that it has laid: with travel, time, volume, changes of cartridge and warnings. The Accept header picks the form.',
+      'without standing over a dot that it has laid: with travel, time, volume, changes of cartridge and warnings. The Accept header picks the form. ' +
+      'Beside a bare drawing the sizes stand in the query: head.lift=3, machine.dwell=0.2.',
     requests: {
       'application/json': {
         schema: DotPlanRequest,

@@ -1,4 +1,5 @@
 import { LEVELS, type Groups, type Level } from './groups.js'
+import type { Ways } from './way.js'
 import type { Cartridge } from './schema.js'
 
 /** Where the cartridge is changed: within what it holds, where as much as possible is whole. */
@@ -9,15 +10,21 @@ const LEAST_USED = 0.75
 type Split = Pick<Cartridge, 'from' | 'to' | 'after'>
 
 /** @param capacity dots in one cartridge; undefined: no end */
-export function splitOf(order: Int32Array, groups: Groups | undefined, capacity: number | undefined): Split[] {
+export function splitOf(
+  order: Int32Array,
+  ways: Ways,
+  groups: Groups | undefined,
+  capacity: number | undefined,
+): Split[] {
   const count = order.length
   if (capacity === undefined || count <= capacity) return [{ from: 0, to: count - 1, after: 'end' }]
   const whole = groups && LEVELS.map((level) => ({ level, cuts: cutsOf(order, groups[level]) }))
+  const wayTo = (k: number) => ways.between(order[k - 1], order[k])
   const splits: Split[] = []
   for (let from = 0; from < count;) {
     const most = Math.min(count, from + capacity)
     const { next, after } =
-      most === count ? { next: count, after: 'end' as const } : bestCut(from, most, whole, capacity)
+      most === count ? { next: count, after: 'end' as const } : bestCut(from, most, whole, capacity, wayTo)
     splits.push({ from, to: next - 1, after })
     from = next
   }
@@ -29,11 +36,16 @@ function bestCut(
   most: number,
   whole: { level: Level; cuts: Int32Array }[] | undefined,
   capacity: number,
+  wayTo: (k: number) => number,
 ): { next: number; after: Level | 'dot' } {
   const least = Math.max(from + 1, from + Math.ceil(LEAST_USED * capacity))
   for (const { level, cuts } of whole ?? [])
     for (let next = most; next >= least; next--) if (cuts[next] === 0) return { next, after: level }
-  return { next: most, after: 'dot' }
+  if (whole) return { next: most, after: 'dot' }
+  // Nothing is known of words: where the way to the next dot is the longest, most likely something ends.
+  let next = most
+  for (let k = most; k >= least; k--) if (wayTo(k) > wayTo(next)) next = k
+  return { next, after: 'dot' }
 }
 
 /** For each place how many groups have dots on both sides of it; a dot whose group is not known might be of any. */

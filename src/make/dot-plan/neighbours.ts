@@ -1,31 +1,40 @@
-import type KDBush from 'kdbush'
+import Flatbush from 'flatbush'
 import { listsOf, type Lists } from './precedence.js'
 import type { Ways } from './way.js'
 
 /** The dots that are nearest from each dot, the nearest first: the only ones worth going to next, nearly always. */
 
 const NEIGHBOURS = 10
-const GROWTH = 1.6
 
-/** @param index of the same dots */
-export function neighboursOf(ways: Ways, index: KDBush): Lists {
+/** An index that finds the nearest dots of a place, however unevenly they lie. */
+export function nearestIndex({ dots, count }: Ways): Flatbush {
+  const index = new Flatbush(count)
+  for (let i = 0; i < count; i++) index.add(dots.x[i], dots.y[i])
+  index.finish()
+  return index
+}
+
+export function neighboursOf(ways: Ways, index: Flatbush): Lists {
   const { count, dots, entry } = ways
-  const wanted = Math.min(NEIGHBOURS, count - 1)
   const from: number[] = []
   const to: number[] = []
-  let radius = 1
   for (let i = 0; i < count; i++) {
-    const [x, y] = [dots.x[i] - entry.x, dots.y[i] - entry.y]
-    let near = index.within(x, y, radius)
-    while (near.length <= wanted && near.length < count) near = index.within(x, y, (radius *= GROWTH))
-    // The next dot mostly lies as densely: a radius that finds many times too many is made smaller.
-    if (near.length > 3 * (wanted + 1)) radius /= GROWTH
-    const others = near.filter((j) => j !== i).map((j) => ({ j, way: ways.between(i, j) }))
+    const others = index
+      .neighbors(dots.x[i] - entry.x, dots.y[i] - entry.y, NEIGHBOURS + 1)
+      .filter((j) => j !== i)
+      .map((j) => ({ j, way: ways.between(i, j) }))
     others.sort((a, b) => a.way - b.way || a.j - b.j)
-    for (const { j } of others.slice(0, wanted)) {
+    for (const { j } of others.slice(0, NEIGHBOURS)) {
       from.push(i)
       to.push(j)
     }
   }
   return listsOf(count, from, to)
+}
+
+/** The shortest way to dot j from any other. */
+export function shortestWayTo(ways: Ways, index: Flatbush, j: number): number {
+  const { dots, entry } = ways
+  const near = index.neighbors(dots.x[j] + entry.x, dots.y[j] + entry.y, 2).filter((i) => i !== j)
+  return Math.min(...near.map((i) => ways.between(i, j)))
 }

@@ -1,4 +1,4 @@
-import type KDBush from 'kdbush'
+import type Flatbush from 'flatbush'
 import { columns } from './columns.js'
 import { improve } from './improve.js'
 import { nearestNext } from './nearest-next.js'
@@ -28,7 +28,7 @@ export function orderOf(
   ways: Ways,
   precedence: Precedence,
   dotDiameter: number,
-  index: KDBush,
+  index: Flatbush,
   seconds: (order: Int32Array) => number,
 ): Ordered {
   const { later, earlier } = precedence

@@ -9,6 +9,7 @@ import { splitOf } from './cartridges.js'
 import { dotsOfSign, type Groups } from './groups.js'
 import { entryOf, lowParts } from './head.js'
 import { lowestTravel } from './lowest.js'
+import { nearestIndex } from './neighbours.js'
 import { orderOf } from './order.js'
 import { indexOf, precedenceOf } from './precedence.js'
 import { withoutRings } from './rings.js'
@@ -60,14 +61,14 @@ export function planDots({ dots, groups, sign, of }: PlanInput, settings: PlanSe
   const { head, machine, dot } = needed
   const places = { x: Float64Array.from(dots, ({ x }) => x), y: Float64Array.from(dots, ({ y }) => y) }
   const ways = new Ways(places, entryOf(head))
-  const index = indexOf(places)
-  const wanted = precedenceOf(places, lowParts(head), dot.baseDiameter, index)
+  const index = nearestIndex(ways)
+  const wanted = precedenceOf(places, lowParts(head), dot.baseDiameter, indexOf(places))
   const { precedence, givenUp } = withoutRings(wanted)
   const seconds = (order: Int32Array) => planSeconds(order, ways, head, machine)
   const { order, baseline, baselineAllowed } = orderOf(ways, precedence, dot.baseDiameter, index, seconds)
   const each = needed.isDomeKnown ? domeOf(dot.baseDiameter, dot.height).volume : null
   const volume = (count: number) => (each === null ? null : each * count)
-  const cartridges = splitOf(order, groups, settings.cartridge?.dots).map(({ from, to, after }) => {
+  const cartridges = splitOf(order, ways, groups, settings.cartridge?.dots).map(({ from, to, after }) => {
     const count = to - from + 1
     return { from, to, dots: count, volume: volume(count), after }
   })

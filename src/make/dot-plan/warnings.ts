@@ -125,7 +125,7 @@ function ofCartridges({ cartridges, hasGroups }: Planned): PlanWarning[] {
     : warning(
         'split-unknown',
         cut.length,
-        `The cartridge is changed ${times} where it is empty: which dots make a word is not known.`,
+        `The cartridge is changed ${times} where the way to the next dot is long: which dots make a word is not known.`,
         places,
       )
 }
