@@ -23,10 +23,6 @@ export function outOfScope({ standard, requirement }: LoadedScope, sign: Pick<Si
 const CONDITIONS: Record<Condition, (sign: Sign, n?: number) => Met> = {
   'separate-visual-set': separateVisualSet,
   'visual-set-elsewhere': visualSetElsewhere,
-  'dual-use-characters': (sign) =>
-    sign.lettering.some((l) => roleOf(l, sign) === 'both') ? MET : not('No characters serve both touch and sight.'),
-  'section-straight': (sign) => section(sign, true),
-  'section-not-straight': (sign) => section(sign, false),
   'elevator-car-control': (sign) =>
     sign.use === 'elevator-car-control' ? MET : not('The sign does not mark a car control.'),
   'destination-oriented-elevator': (sign) =>
@@ -100,14 +96,4 @@ function visualSetElsewhere(sign: Sign): Met {
   return raised
     ? open('whether another sign gives the same text for sight is not known', raised.place)
     : not('The same characters serve touch and sight.')
-}
-
-function section(sign: Sign, straight: boolean): Met {
-  const raised = sign.lettering.filter((l) => l.part !== 'visual')
-  const wanted = raised.some(({ section }) => isKnown(section) && (section.value === 'straight') === straight)
-  if (wanted) return MET
-  const unknown = raised.find(({ section }) => !isKnown(section))
-  return unknown
-    ? open('the section of the characters is not known', unknown.place)
-    : not(straight ? 'No characters have straight sides.' : 'All characters have straight sides.')
 }

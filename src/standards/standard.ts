@@ -85,9 +85,6 @@ export type Limit = z.infer<typeof Limit>
 export const Condition = z.enum([
   'separate-visual-set',
   'visual-set-elsewhere',
-  'dual-use-characters',
-  'section-straight',
-  'section-not-straight',
   'elevator-car-control',
   'destination-oriented-elevator',
   'main-entry-level',

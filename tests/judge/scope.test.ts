@@ -113,20 +113,6 @@ describe('conditions', () => {
   const met = (condition: Parameters<typeof conditionMet>[0], values: Record<string, unknown> = {}) =>
     conditionMet(condition, signOf(PUMP_ROOM, values)).met
 
-  test('the section of the characters', () => {
-    expect([met('section-straight'), met('section-not-straight')]).toEqual([true, false])
-    const bevelled = { 'lettering.0.section': 'bevelled' }
-    expect([met('section-straight', bevelled), met('section-not-straight', bevelled)]).toEqual([false, true])
-    const unknown = { 'lettering.0.section': undefined }
-    expect([met('section-straight', unknown), met('section-not-straight', unknown)]).toEqual(['open', 'open'])
-  })
-
-  test('characters that serve both', () =>
-    expect([met('dual-use-characters'), conditionMet('dual-use-characters', signOf(TWO_SETS)).met]).toEqual([
-      true,
-      false,
-    ]))
-
   test('a door: none beside an open doorway, open at a station of which nothing is said', () => {
     expect(met('at-a-door')).toBe(true)
     expect(met('at-a-door', { 'installation.door.swing': 'none' })).toBe(false)
