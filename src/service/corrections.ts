@@ -21,7 +21,8 @@ const OPERATION: Operation = {
     description: 'The drawing, what was changed, what was not and why, and the check of the result.',
     content: { 'application/json': { schema: Correction } },
   },
-  problems: CHECK_PROBLEMS,
+  // A drilling program is no drawing: it is refused before it is read.
+  problems: CHECK_PROBLEMS.filter((type) => type !== 'malformed-program'),
 }
 
 /** The bodies of a check that hold a drawing; a description alone has none to change. */

@@ -14,6 +14,7 @@ import { DEFAULT_SETTINGS } from '../../dist/service/settings.js'
 import { fieldOfDots, signs } from './drawings.mjs'
 import { madeRows } from './made.mjs'
 import { row, timeInTurns } from './measure.mjs'
+import { correctionRows } from './corrections.mjs'
 import { planRows } from './plans.mjs'
 import { stagesOf } from './stages.mjs'
 
@@ -86,6 +87,7 @@ for (const n of counts.slice(1)) {
 
 // Plans of dots: growth, and the way against the columns and the bound.
 lines.push(...(await planRows(quick)))
+lines.push(...(await correctionRows(translator, standards, options, turns)))
 
 // 3. Making a drawing, its own check included.
 lines.push(...(await madeRows(translator, standards, options, quick ? turns : { rounds: 15, warmup: 5 })))

@@ -70,6 +70,7 @@ describe('the OpenAPI document', () => {
       'get /v1/standards/{id}',
       'get /v1/standards/{id}/changes',
       'post /v1/checks',
+      'post /v1/corrections',
       'post /v1/dot-plans',
       'post /v1/drawings',
       'post /v1/readings',

@@ -171,6 +171,8 @@ export const REPLAYS: Replay[] = [
   ...ofSigns('createCheck', '/v1/checks'),
   replay('createCheck', 'unknown-standard', json('/v1/checks', { standards: ['none'], sign: POTTERY_ROOM })),
   ...ofSigns('createReading', '/v1/readings'),
+  ...ofSigns('createCorrection', '/v1/corrections').filter(({ type }) => type !== 'malformed-program'),
+  replay('createCorrection', 'unknown-standard', drawing('/v1/corrections', svg('', ''), { standards: 'none' })),
   replay('createReading', 'unknown-standard', drawing('/v1/readings', svg('', ''), { standards: 'none' })),
   ...ofPlans('/v1/dot-plans'),
   ...ofDrawings('/v1/drawings'),

@@ -24,13 +24,18 @@ export function lifted(sheet: Sheet, failed: readonly Finding[], bench: Bench): 
   const asItStands = placesAnew(sheet, failed, bench.translator)
   if (!(asItStands instanceof NotCorrectable) || asItStands.why !== NO_ROOM) return undefined
   const back = fromFrame(frameOf(sign))
-  for (let way = STEP; way <= FARTHEST; way += STEP) {
-    const by = back({ x: 0, y: -way })
-    if (placesAnew({ ...sheet, sign: signLifted(sign, by) }, failed, bench.translator) instanceof NotCorrectable)
-      continue
-    return withCharacters(sheet, failed, bench, by)
+  const upBy = (way: number): Point => back({ x: 0, y: -way })
+  const hasRoom = (way: number): boolean =>
+    !(placesAnew({ ...sheet, sign: signLifted(sign, upBy(way)) }, failed, bench.translator) instanceof NotCorrectable)
+  if (!hasRoom(FARTHEST)) return undefined
+  // The farther up the characters, the more room there is.
+  let [short, enough] = [0, FARTHEST]
+  while (enough - short > STEP) {
+    const way = (short + enough) / 2
+    if (hasRoom(way)) enough = way
+    else short = way
   }
-  return undefined
+  return withCharacters(sheet, failed, bench, upBy(enough))
 }
 
 function withCharacters(sheet: Sheet, failed: readonly Finding[], bench: Bench, by: Point): Trial | undefined {

@@ -1,5 +1,5 @@
-import { boxed, nearestTo, type Boxed } from '../../geometry/dots.js'
-import { boxOfPoints, type Box } from '../../geometry/box.js'
+import { boxOfOutlines, boxOfPoints, type Box } from '../../geometry/box.js'
+import { edgesOf, gapBetween, loopOf, type Edges } from '../../geometry/gap.js'
 import type { Polyline } from '../../geometry/outline.js'
 import type { Point } from '../../geometry/point.js'
 
@@ -12,8 +12,8 @@ import type { Point } from '../../geometry/point.js'
 export interface Obstacle {
   outlines: readonly Polyline[]
   least: number
-  /** Whether the dots have to be within the outlines and not only away from their edges. */
-  holds?: boolean
+  /** Whether dots stay out of the outlines, only off their edges, or within them. */
+  kind: 'solid' | 'edge' | 'frame'
 }
 
 export interface Wish {
@@ -33,11 +33,12 @@ const MOST_STEPS = 60
 const FARTHEST = 60
 /** Going aside counts more than going up or down: the braille stays under its text. */
 const ASIDE = 1.5
-const MOST_WORK = 2_000_000
+/** No clearance is so large: dots that lack more, and ever more, have left the panel. Millimetres. */
+const LOST = 15
 
 /** The shift; undefined when there is no such place. */
 export function roomFor(dots: readonly Point[], wish: Wish): Point | undefined {
-  const obstacles = wish.obstacles.map((one) => ({ ...one, boxes: boxed(one.outlines) }))
+  const obstacles = wish.obstacles.map(prepared)
   const settled = toHeight(dots, wish)
   const missing = (by: Point): number =>
     missingAt(dots, { x: settled.x + by.x, y: settled.y + by.y }, wish, obstacles) - ROUNDING
@@ -77,52 +78,62 @@ function shortest(missing: (shift: Point) => number, wish: Wish): Point | undefi
 const exact = (value: number): number => (Math.abs(value) < 1e-12 ? 0 : value)
 
 function march(way: Point, missing: (shift: Point) => number, farthest: number): number | undefined {
-  let length = 0
+  let [length, before] = [0, Infinity]
   for (let step = 0; step < MOST_STEPS && length < farthest; step++) {
     const more = missing({ x: length * way.x, y: length * way.y })
     if (more <= 0) return length
+    if (more > before && more > LOST) return undefined
+    before = more
     length += more + LEAST_STEP
   }
   return undefined
 }
 
-function missingAt(
-  dots: readonly Point[],
-  shift: Point,
-  wish: Wish,
-  obstacles: readonly (Obstacle & { boxes: Boxed[] })[],
-): number {
+/** An obstacle with what is asked of it many times. */
+interface Prepared extends Pick<Obstacle, 'least' | 'kind'> {
+  edges: Edges
+  boxes: Box[]
+  whole: Box | undefined
+}
+
+const prepared = ({ outlines, least, kind }: Obstacle): Prepared => ({
+  least,
+  kind,
+  edges: edgesOf(outlines.map(loopOf)),
+  boxes: outlines.flatMap((outline) => boxOfPoints(outline) ?? []),
+  whole: boxOfOutlines(outlines),
+})
+
+function missingAt(dots: readonly Point[], shift: Point, wish: Wish, obstacles: readonly Prepared[]): number {
   const there = dots.map(({ x, y }) => ({ x: x + shift.x, y: y + shift.y }))
   const { radius, top } = wish
   const upper = upperOf(there, wish)
   let most = Math.max((top.min ?? -Infinity) - upper, upper - (top.max ?? Infinity))
-  for (const { boxes, least, holds } of obstacles) {
-    const out = holds ? outside(there, boxes) : 0
-    if (out > 0) {
-      most = Math.max(most, out + radius + least)
-      continue
-    }
-    // Inside of what holds them the dots are held off the edges alone.
-    const near = nearestTo(holds ? boxes.flatMap(edgesOf) : boxes, there, MOST_WORK)
-    if (near === 'too-much') return Infinity
-    if (near) most = Math.max(most, least + radius - near.distance)
+  const own = boxOfPoints(there)
+  if (!own) return most
+  const edges = edgesOf(there.map((dot) => loopOf([dot])))
+  for (const { edges: theirs, boxes, whole, least, kind } of obstacles) {
+    const asked = least + radius
+    const out = kind === 'frame' && whole ? outside(own, whole) : 0
+    // The box round a character stands for it: nobody sets dots between its legs.
+    const isIn = kind === 'solid' && boxes.some((box) => there.some((dot) => holds(box, dot)))
+    most = Math.max(most, out > 0 ? out + asked : isIn ? asked : asked - gapBetween(edges, theirs).distance)
   }
   return most
 }
 
-/** How far the box round the dots reaches out of what is to hold them. */
-function outside(dots: readonly Point[], boxes: readonly Boxed[]): number {
-  const own = boxOfPoints(dots)
-  const frame = boxOfPoints(boxes.flatMap(({ box }) => cornersOf(box)))
-  if (!own || !frame) return 0
-  return Math.max(
+const holds = ({ x, y, width, height }: Box, dot: Point): boolean =>
+  dot.x > x && dot.y > y && dot.x < x + width && dot.y < y + height
+
+/** How far a box reaches out of another. */
+const outside = (own: Box, frame: Box): number =>
+  Math.max(
     0,
     frame.x - own.x,
     frame.y - own.y,
     own.x + own.width - frame.x - frame.width,
     own.y + own.height - frame.y - frame.height,
   )
-}
 
 export const cornersOf = ({ x, y, width, height }: Box): Point[] => [
   { x, y },
@@ -130,7 +141,3 @@ export const cornersOf = ({ x, y, width, height }: Box): Point[] => [
   { x: x + width, y: y + height },
   { x, y: y + height },
 ]
-
-/** Each edge as an outline without an inside. */
-const edgesOf = ({ polyline }: Boxed): Boxed[] =>
-  boxed(polyline.map((from, i) => [from, polyline[(i + 1) % polyline.length]]))

@@ -34,8 +34,8 @@ export function wishFor(
     return drawn.length > 0 ? drawn : boxesOfLines(lettering)
   }
   const obstacles: Obstacle[] = []
-  const keep = (outlines: readonly Polyline[], least: number, holds = false) => {
-    if (outlines.length > 0) obstacles.push({ outlines, least, holds })
+  const keep = (outlines: readonly Polyline[], least: number, kind: Obstacle['kind'] = 'solid') => {
+    if (outlines.length > 0) obstacles.push({ outlines, least, kind })
   }
   const fromCharacters = askedFor(report, 'braille.characterClearance', inside)
   for (const lettering of sign.lettering)
@@ -44,7 +44,7 @@ export function wishFor(
   for (const border of sign.borders) {
     const outlines = border.outlines.length > 0 ? border.outlines : [cornersOf(border.box)]
     const raised = !isKnown(border.raised) || border.raised.value
-    keep(outlines.flatMap(edges), raised ? (fromBorder ?? LEAST) : LEAST)
+    keep(outlines, raised ? (fromBorder ?? LEAST) : LEAST, 'edge')
   }
   for (const { field } of sign.pictograms) if (isKnown(field)) keep([cornersOf(field.value)], LEAST)
   for (const other of sign.braille)
@@ -53,7 +53,7 @@ export function wishFor(
         other.lines.flatMap(({ dots }) => dots.map((dot) => [dot])),
         BETWEEN_BLOCKS,
       )
-  if (sign.panel.place.box) keep([cornersOf(sign.panel.place.box)], LEAST, true)
+  if (sign.panel.place.box) keep([cornersOf(sign.panel.place.box)], LEAST, 'frame')
   const origin = frame.of({ x: 0, y: 0 })
   const [right, down] = [frame.of({ x: 1, y: 0 }), frame.of({ x: 0, y: 1 })]
   return {
@@ -63,8 +63,6 @@ export function wishFor(
     top: topFor(text, report, frame, inside),
   }
 }
-
-const edges = (polyline: Polyline): Polyline[] => polyline.map((from, i) => [from, polyline[(i + 1) % polyline.length]])
 
 const boxesOfLines = ({ lines }: Lettering): Polyline[] =>
   lines.flatMap(({ place: { box } }) => (box ? [cornersOf(box)] : []))
