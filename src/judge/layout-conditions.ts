@@ -38,10 +38,15 @@ const SHORT_SENTENCE = 10
 
 const isOnPvc = ({ braille }: Sign): boolean => braille.some(({ carrier }) => carrier === 'pvc')
 
+const isAllOnPvc = (sign: Sign): boolean => isOnPvc(sign) && sign.braille.every(({ carrier }) => carrier === 'pvc')
+
 const isOnSteel = ({ braille }: Sign): boolean => braille.some(({ carrier }) => carrier === 'stainless-steel')
 
 /** The Korean notice of 2020 has a row of its own for stainless steel, whose figures the reports of it do not give. */
 const STEEL_NOT_READ = 'for braille on stainless steel there is a row of its own, which was not read'
+
+/** A row is held against all braille of a sign: what lies within the narrower one is right on either. */
+const SOME_ON_PVC = 'some of the braille is on PVC, for which there is a row of its own, and some is not'
 
 /** Measured by the very formula of the row, so that its value does not follow from colours or from other readings. */
 const contrastMeasured = ({ measured }: Sign, wanted: string): Met =>
@@ -55,9 +60,13 @@ export const LAYOUT_CONDITIONS = {
   'several-tactile-lines': (sign) => lines(sign, (n) => n > 1, 'The sign has one line of raised characters.'),
   'one-word': (sign) => wordCount(sign, (n) => n === 1, 'The sign has several words.'),
   'english-over-ten-words': (sign) => wordCount(sign, (n) => n > SHORT_SENTENCE, 'The sign has few words.'),
-  'carrier-pvc': (sign) => when(isOnPvc(sign), 'The braille is not said to be on PVC.'),
-  'carrier-not-pvc': (sign) =>
-    isOnSteel(sign) ? open(STEEL_NOT_READ, sign.panel.place) : when(!isOnPvc(sign), 'The braille is on PVC.'),
+  'carrier-pvc': (sign) =>
+    when(isAllOnPvc(sign), isOnPvc(sign) ? 'Not all braille is on PVC.' : 'The braille is not said to be on PVC.'),
+  'carrier-not-pvc': (sign) => {
+    if (isOnSteel(sign)) return open(STEEL_NOT_READ, sign.panel.place)
+    if (isAllOnPvc(sign)) return notMet('The braille is on PVC.')
+    return isOnPvc(sign) ? open(SOME_ON_PVC, sign.panel.place) : met
+  },
   'character-contrast-measured': (sign) => contrastMeasured(sign, 'contrast.charactersByMichelson'),
   'pictogram-contrast-measured': (sign) => contrastMeasured(sign, 'contrast.pictogramByMichelson'),
   'border-gives-contrast': ({ borders, panel }) =>

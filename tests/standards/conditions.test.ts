@@ -72,3 +72,18 @@ test('braille on steel outside the limits for paper is left to a person', () => 
   })
   expect(judgementBy('kr-2020', '7/cell-spacing-pvc', base).verdict).toBe('not-applicable')
 })
+
+// Korean Braille Regulations, general rule 7: 5.5 to 6.9 mm on paper and stickers, 5.5 to 7.3 mm on PVC
+test.each([
+  [6.8, 'pass'],
+  [7.1, 'undetermined'],
+])(
+  'braille on PVC and on paper of one sign, %s mm: what fits both passes, the rest is left to a person',
+  (cell, is) => {
+    const [block] = PUMP_ROOM.braille as Record<string, unknown>[]
+    const on = (carrier: string, y: number) => ({ ...block, carrier, cellSpacing: cell, origin: { x: 20, y } })
+    const sign = signOf({ ...PUMP_ROOM, braille: [on('pvc', 90), on('paper', 130)] })
+    expect(judgementBy('kr-2020', '7/cell-spacing', sign).verdict).toBe(is)
+    expect(judgementBy('kr-2020', '7/cell-spacing-pvc', sign).verdict).toBe('not-applicable')
+  },
+)
