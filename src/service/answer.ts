@@ -1,9 +1,14 @@
 import { examine, readSign } from '../check.js'
 import type { Translator } from '../braille/translator.js'
 import { Refusal } from '../refusal.js'
+import { reportCsv } from '../report/csv.js'
 import { reportHtml } from '../report/html.js'
 import { reportJson } from '../report/json.js'
+import { reportSarif } from '../report/sarif.js'
+import { DRAWING, PROGRAM } from '../report/sarif-location.js'
+import type { Report } from '../report/schema.js'
 import { reportSvg } from '../report/svg.js'
+import type { Sign } from '../sign/sign.js'
 import { correctionAnswer } from './correction-answer.js'
 import { planAnswer } from './dot-plan-answer.js'
 import { planFromJson } from './dot-plan-request.js'
@@ -12,7 +17,7 @@ import { LongJson } from './json.js'
 import { ServiceProblem } from './problems.js'
 import { fromJson } from './read-request.js'
 import { readingAnswer } from './reading-answer.js'
-import type { Answer, RefusedAnswer, Task, UnreadTask } from './task.js'
+import type { Answer, CheckTask, RefusedAnswer, ReportType, Task, UnreadTask } from './task.js'
 
 /**
  * What the core answers to a task, as text or as bytes of text, in the form asked for.
@@ -24,10 +29,31 @@ export function answer(task: Task, translator: Translator): Answer {
   if (task.kind === 'drawing') return { body: drawingAnswer(task.input, task.type, translator) }
   if (task.kind === 'dot-plan') return { body: planAnswer(task.input, task.type, translator) }
   const { report, sign } = examine(task.input, translator)
-  if (task.type === 'application/json') return { body: reportJson(report), tag: `${report.id}-json` }
-  const drawing = reportSvg(report, sign)
-  if (task.type === 'image/svg+xml') return { body: drawing, tag: `${report.id}-svg` }
-  return { body: reportHtml(report, drawing), tag: `${report.id}-html` }
+  return { body: written(report, sign, task), tag: `${report.id}-${TAGS[task.type]}` }
+}
+
+/** What each form adds to the name of a report's content. */
+const TAGS: Record<ReportType, string> = {
+  'application/json': 'json',
+  'text/html': 'html',
+  'image/svg+xml': 'svg',
+  'text/csv': 'csv',
+  'application/sarif+json': 'sarif',
+}
+
+function written(report: Report, sign: Sign, { type, input }: CheckTask): string | Uint8Array {
+  switch (type) {
+    case 'application/json':
+      return reportJson(report)
+    case 'text/html':
+      return reportHtml(report, reportSvg(report, sign))
+    case 'image/svg+xml':
+      return reportSvg(report, sign)
+    case 'text/csv':
+      return reportCsv(report)
+    case 'application/sarif+json':
+      return reportSarif(report, input.program ? PROGRAM : DRAWING)
+  }
 }
 
 /** The same across threads, where an error keeps its message only: a refusal is answered as plain data. */

@@ -16,7 +16,7 @@ import type { Pool } from './pool.js'
 import type { ProblemType } from './problem-table.js'
 import { fromJson, readRequest } from './read-request.js'
 import { LIMITS } from './settings.js'
-import { REPORT_TYPES, type Answer, type Question } from './task.js'
+import { REPORT_TYPES, type Answer, type Question, type ReportType } from './task.js'
 
 /** POST /v1/checks: one sign in, a judged report out, whether the sign passes or not. */
 
@@ -92,6 +92,8 @@ export function checkRoutes(app: FastifyInstance, parts: CheckParts) {
         },
         'text/html': {},
         'image/svg+xml': {},
+        'text/csv': {},
+        'application/sarif+json': {},
       },
     },
     problems: CHECK_PROBLEMS,
@@ -105,7 +107,7 @@ export function checkRoutes(app: FastifyInstance, parts: CheckParts) {
       const input = await readRequest(request)
       const { body, tag } = await run({ kind: 'check', type }, input, request, parts)
       if (tag !== undefined) void reply.header('etag', `"${tag}"`)
-      if (type !== 'application/json') void reply.header('content-security-policy', POLICIES[type])
+      if (type in POLICIES) void reply.header('content-security-policy', POLICIES[type])
       void reply.type(`${type}; charset=utf-8`)
       return reply.send(body)
     },
@@ -113,7 +115,7 @@ export function checkRoutes(app: FastifyInstance, parts: CheckParts) {
 }
 
 /** A report for people runs nothing and loads nothing, wherever it is opened. */
-const POLICIES = {
+const POLICIES: Partial<Record<ReportType, string>> = {
   'text/html': pagePolicy(REPORT_STYLE_HASH),
   'image/svg+xml': "default-src 'none'; style-src 'unsafe-inline'; sandbox",
 }

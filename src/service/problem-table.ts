@@ -86,7 +86,8 @@ export const PROBLEMS: Record<ProblemType, ProblemKind> = {
     title: 'No form of the answer suits the Accept header',
     meaning: 'None of the media types that the request accepts can be made here.',
     remedy: 'Accept one of the media types that the detail names.',
-    example: 'This answer can be had as application/json, text/html or image/svg+xml.',
+    example:
+      'This answer can be had as application/json, text/html, image/svg+xml, text/csv or application/sarif+json.',
   },
   'too-large': {
     status: 413,

@@ -9,12 +9,24 @@ import type { DrawingTaskInput } from './drawing-request.js'
 /** What is asked of the core, and what it answers, as plain data that crosses threads. */
 
 /** The forms that a report can be had in; the first is the default. */
-export const REPORT_TYPES = ['application/json', 'text/html', 'image/svg+xml'] as const
+export const REPORT_TYPES = [
+  'application/json',
+  'text/html',
+  'image/svg+xml',
+  'text/csv',
+  'application/sarif+json',
+] as const
 export type ReportType = (typeof REPORT_TYPES)[number]
 
 export type Task = (Question & { input: CheckInput }) | PlanTask | DrawingTask
 
-export type Question = { kind: 'check'; type: ReportType } | { kind: 'reading' } | { kind: 'correction' }
+export interface CheckQuestion {
+  kind: 'check'
+  type: ReportType
+}
+export type CheckTask = CheckQuestion & { input: CheckInput }
+
+export type Question = CheckQuestion | { kind: 'reading' } | { kind: 'correction' }
 
 export interface PlanTask {
   kind: 'dot-plan'

@@ -72,6 +72,24 @@ describe('a check of a description', () => {
     expect(new Set([page.headers.etag, drawing.headers.etag]).size).toBe(2)
   })
 
+  it('gives the findings to spreadsheets and to readers of analysis results', async () => {
+    const report = reportOf(await post().send({ sign: POTTERY_ROOM }))
+    const csv = await post().set('accept', 'text/csv').send({ sign: POTTERY_ROOM }).expect(200)
+    expect(csv.headers['content-type']).toBe('text/csv; charset=utf-8')
+    expect(csv.headers.etag).toBe(`"${report.id}-csv"`)
+    // RFC 4180: a row of heads and one line a finding, the last line ended too.
+    expect(csv.text.split('\r\n')).toHaveLength(report.findings.length + 2)
+    const sarif = await post().set('accept', 'application/sarif+json').buffer(true).send({ sign: POTTERY_ROOM })
+    expect(sarif.status).toBe(200)
+    expect(sarif.headers['content-type']).toBe('application/sarif+json; charset=utf-8')
+    expect(sarif.body).toMatchObject({ version: '2.1.0', runs: [{ results: { length: report.findings.length } }] })
+  })
+
+  it('gives them of a drawing too, from a thread', async () => {
+    const sarif = await post().set('accept', 'application/sarif+json').type('image/svg+xml').send(THEATER).expect(200)
+    expect(JSON.stringify(sarif.body)).toContain('"startLine":')
+  })
+
   it('checks a large description in a worker, with the same report', async () => {
     const sign = { ...POTTERY_ROOM, properNames: Array.from({ length: 400 }, (_, i) => `Name${i}`.padEnd(60, 'x')) }
     const report = reportOf(await post().send({ sign }).expect(200))
