@@ -1,5 +1,5 @@
 import { toMillimetres } from '../../sign/length.js'
-import { middleOf, nearestTo } from './aim.js'
+import { nearestTo } from './aim.js'
 import type { SignOrder } from './order.js'
 import type { Wanted } from './wanted.js'
 
@@ -39,14 +39,15 @@ export function marginsOf(order: SignOrder, wanted: Wanted, isTight: boolean): M
   const margin = isTight ? LEAST_MARGIN : USUAL_MARGIN
   const frame = frameOf(order)
   const all = frame ? Math.max(margin, frame.inset + frame.width + clearOfBorder(wanted, margin)) : margin
-  const left = wanted.ends('braille.leftOffset')
-  const bottom = wanted.ends('braille.bottomOffset')
-  const isBottomFixed = wanted.asks('braille.bottomOffset')
+  // Whether a code asks this of a sign may be seen only where it hangs: the braille stands there in any case.
+  const left = wanted.likelyEnds('braille.leftOffset')
+  const bottom = wanted.likelyEnds('braille.bottomOffset')
+  const isBottomFixed = bottom.min !== undefined || bottom.max !== undefined
   return {
-    left: wanted.asks('braille.leftOffset') ? middleOf(nearEnd(left, all), OFFSET_INSIDE, all) : all,
+    left: nearestTo(all, left, OFFSET_INSIDE),
     right: all,
     top: all,
-    bottom: isBottomFixed ? middleOf(nearEnd(bottom, all), OFFSET_INSIDE, all) : all,
+    bottom: nearestTo(all, bottom, OFFSET_INSIDE),
     isBottomFixed,
   }
 }
@@ -57,8 +58,3 @@ const clearOfBorder = (wanted: Wanted, margin: number): number =>
       nearestTo(margin, wanted.ends(quantity), CLEARANCE_INSIDE),
     ),
   )
-
-const nearEnd = (window: { min?: number; max?: number }, wish: number) => {
-  const value = nearestTo(wish, window, OFFSET_INSIDE)
-  return { min: value, max: value }
-}

@@ -96,6 +96,27 @@ describe('the panel', () => {
   })
 })
 
+describe('the corner of the panel', () => {
+  // Dubai Universal Design Code, 14.3.11, and Orden TMA/851/2021, article 44.1 a, as the tables cite them: 10 to 30 mm from the edges.
+  test.each([
+    ['ae-dubai', {}],
+    ['ae-dubai', { panel: { width: 260, height: 150 } }],
+    ['es-tma-851-2021', {}],
+    ['es-tma-851-2021', { panel: { width: 260, height: 150 } }],
+  ])('is where %s wants the braille, on %j', (id, more) => {
+    const drawn = made(room('Kiln Room 204', more), [id])
+    const dots = circlesIn(drawn.drawing)
+    const { height } = sizeOf(drawn.drawing)
+    const left = Math.min(...dots.map(({ x, r }) => x - r))
+    const below = height - Math.max(...dots.map(({ y, r }) => y + r))
+    for (const offset of [left, below]) {
+      expect(offset).toBeGreaterThanOrEqual(10)
+      expect(offset).toBeLessThanOrEqual(30)
+    }
+    expect(checked(drawn, [id]).summary.fail).toBe(0)
+  })
+})
+
 describe('wishes', () => {
   test('a border keeps 3/8 inch from characters and braille (703.2.7, 703.3.2)', () => {
     const drawn = made(room('Kiln Room', { border: { width: 2 } }), ADA)
