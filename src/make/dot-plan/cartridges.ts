@@ -24,7 +24,7 @@ export function splitOf(
   for (let from = 0; from < count;) {
     const most = Math.min(count, from + capacity)
     const { next, after } =
-      most === count ? { next: count, after: 'end' as const } : bestCut(from, most, whole, capacity, wayTo)
+      most === count ? { next: count, after: 'end' as const } : bestCut(from, most, count, whole, capacity, wayTo)
     splits.push({ from, to: next - 1, after })
     from = next
   }
@@ -34,6 +34,7 @@ export function splitOf(
 function bestCut(
   from: number,
   most: number,
+  count: number,
   whole: { level: Level; cuts: Int32Array }[] | undefined,
   capacity: number,
   wayTo: (k: number) => number,
@@ -42,9 +43,12 @@ function bestCut(
   for (const { level, cuts } of whole ?? [])
     for (let next = most; next >= least; next--) if (cuts[next] === 0) return { next, after: level }
   if (whole) return { next: most, after: 'dot' }
-  // Nothing is known of words: where the way to the next dot is the longest, most likely something ends.
+  // Nothing is known of words: where the way to the next dot is the longest, most likely something ends. That is no reason for one
+  // cartridge more than there must be.
+  const needed = Math.ceil((count - from) / capacity)
+  const soonest = Math.max(least, count - (needed - 1) * capacity)
   let next = most
-  for (let k = most; k >= least; k--) if (wayTo(k) > wayTo(next)) next = k
+  for (let k = most; k >= soonest; k--) if (wayTo(k) > wayTo(next)) next = k
   return { next, after: 'dot' }
 }
 

@@ -97,6 +97,8 @@ describe('the time', () => {
 describe('cartridges', () => {
   it('hold no more than they do, and leave no dot out', () => {
     const { cartridges } = plan(picture(250), { cartridge: { dots: 60 } })
+    // 250 dots, 60 a cartridge: no more of them than there must be.
+    expect(cartridges).toHaveLength(5)
     expect(cartridges[0].from).toBe(0)
     expect(cartridges.at(-1)?.to).toBe(249)
     cartridges.forEach(({ from, to, dots, volume }, i) => {
