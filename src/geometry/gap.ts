@@ -25,12 +25,18 @@ export interface Edges {
 
 const LEAST_RUN = 8
 
+const loops = new WeakMap<Polyline, Loop>()
+
+/** The corners of an outline as numbers; made once, as an outline stays as it is. */
 export function loopOf(polyline: Polyline): Loop {
+  const before = loops.get(polyline)
+  if (before?.length === 2 * polyline.length) return before
   const loop = new Float64Array(2 * polyline.length)
   for (let i = 0; i < polyline.length; i++) {
     loop[2 * i] = polyline[i].x
     loop[2 * i + 1] = polyline[i].y
   }
+  loops.set(polyline, loop)
   return loop
 }
 

@@ -60,12 +60,12 @@ export function fitSteps(lines: ReadDot[][], guess: { along: Point; down: Point 
   ] as const) {
     const design = all.map(({ line, dot }) => {
       const own = first[line] + stretchOf(breaks, line, dot.cell)
-      return [
-        ...Array.from({ length: origins }, (_, o) => (o === own ? 1 : 0)),
-        ...(useCell ? [dot.cell] : []),
-        ...(useColumn ? [columnOf(dot.number)] : []),
-        ...(useRow ? [rowOf(dot.number)] : []),
-      ]
+      const row = new Array<number>(origins).fill(0)
+      row[own] = 1
+      if (useCell) row.push(dot.cell)
+      if (useColumn) row.push(columnOf(dot.number))
+      if (useRow) row.push(rowOf(dot.number))
+      return row
     })
     const observed = all.map(({ dot }) => {
       const column = useColumn ? 0 : columnOf(dot.number)

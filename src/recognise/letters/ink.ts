@@ -68,8 +68,12 @@ export function spansOf({ layers }: Ink, ys: ArrayLike<number>): Spans[] {
 }
 
 function spansOfLayer({ contours, rule }: Layer, ys: ArrayLike<number>): Spans[] {
-  const places = Array.from(ys, (): number[] => [])
-  const turns = Array.from(ys, (): number[] => [])
+  const places: number[][] = []
+  const turns: number[][] = []
+  for (let line = 0; line < ys.length; line++) {
+    places.push([])
+    turns.push([])
+  }
   for (const contour of contours) {
     let ax = contour[contour.length - 2]
     let ay = contour[contour.length - 1]
@@ -109,8 +113,8 @@ function insert(places: number[], turns: number[], place: number, turn: number):
 }
 
 /** @param places where edges cross a line, rising; @param turns for each the way in which the edge crosses */
-function spansBetween(places: readonly number[], turns: readonly number[], rule: Layer['rule']): Spans {
-  if (rule === 'evenodd') return [...places]
+function spansBetween(places: number[], turns: readonly number[], rule: Layer['rule']): Spans {
+  if (rule === 'evenodd') return places
   const spans: Spans = []
   let winding = 0
   for (let i = 0; i < places.length; i++) {

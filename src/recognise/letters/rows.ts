@@ -104,11 +104,14 @@ function withPoints(parts: readonly Part[]): Part[] {
   const bySize = [...parts].sort((a, b) => a.box.height - b.box.height)
   const swallowed = new Set<Part>()
   const points = new Map<Part, Part[]>()
+  let first = 0
   for (const small of bySize) {
     let nearest: { part: Part; gap: number } | undefined
-    for (const big of bySize) {
+    // They stand by height: what is too low for this one is so for all that follow.
+    while (first < bySize.length && small.box.height > POINT_HEIGHT * bySize[first].box.height) first++
+    for (let i = first; i < bySize.length; i++) {
+      const big = bySize[i]
       if (big === small || swallowed.has(big)) continue
-      if (small.box.height > POINT_HEIGHT * big.box.height) continue
       if (overlap(small.box, big.box) < OVER * Math.min(small.box.width, big.box.width)) continue
       const gap = Math.max(big.box.y - small.box.y - small.box.height, small.box.y - big.box.y - big.box.height)
       if (gap < 0 || gap > Math.min(POINT_DISTANCE * big.box.height, POINT_REACH * small.box.height)) continue

@@ -49,10 +49,31 @@ interface Gaps {
 /** The spaces of each line; lines of one size are judged together. */
 export function spacesIn(lines: readonly Sized[]): Spacing[] {
   const gaps = lines.map(({ parts }) => gapsIn(parts))
+  const pools = new Map<string, Pool>()
   return lines.map((line, i) => {
     const alike = gaps.filter((_, n) => Math.abs(lines[n].capital / line.capital - 1) <= ONE_SIZE)
-    return { spaces: judged(gaps[i], alike, line), gaps: gaps[i].betweenOutlines }
+    const key = alike.map((own) => gaps.indexOf(own)).join(' ')
+    const pool = pools.get(key) ?? poolOf(alike)
+    pools.set(key, pool)
+    return { spaces: judged(gaps[i], pool, line), gaps: gaps[i].betweenOutlines }
   })
+}
+
+/** All gaps of lines of one size: as they come, and in order. */
+interface Pool extends Gaps {
+  sortedOutlines: Float64Array
+  sortedBoxes: Float64Array
+}
+
+function poolOf(alike: readonly Gaps[]): Pool {
+  const betweenOutlines = alike.flatMap((g) => g.betweenOutlines)
+  const betweenBoxes = alike.flatMap((g) => g.betweenBoxes)
+  return {
+    betweenOutlines,
+    betweenBoxes,
+    sortedOutlines: new Float64Array(betweenOutlines).sort(),
+    sortedBoxes: new Float64Array(betweenBoxes).sort(),
+  }
 }
 
 function gapsIn(parts: readonly Part[]): Gaps {
@@ -64,21 +85,20 @@ function gapsIn(parts: readonly Part[]): Gaps {
   }
 }
 
-function judged(own: Gaps, alike: readonly Gaps[], { capital, ones }: Sized): Spacing['spaces'] {
-  const outlines = usualOf(
-    alike.flatMap((g) => g.betweenOutlines),
-    capital,
-  )
-  const boxes = usualOf(
-    alike.flatMap((g) => g.betweenBoxes),
-    capital,
-  )
-  const excess = ({ betweenOutlines, betweenBoxes }: Gaps) =>
-    betweenOutlines.map((gap, i) => (gap - outlines + betweenBoxes[i] - boxes) / (2 * capital))
-  const all = alike.flatMap(excess)
-  const widest = all.filter((e) => e < MAY_BE_SPACE).reduce((a, b) => Math.max(a, b), 0)
-  return excess(own).map((more, i) => {
-    if (all.length < FEWEST_GAPS && own.betweenOutlines[i] > DOUBTFUL * capital) return undefined
+function judged(own: Gaps, all: Pool, { capital, ones }: Sized): Spacing['spaces'] {
+  const outlines = usualOf(all.sortedOutlines, capital)
+  const boxes = usualOf(all.sortedBoxes, capital)
+  const excess = ({ betweenOutlines, betweenBoxes }: Gaps, i: number) =>
+    (betweenOutlines[i] - outlines + betweenBoxes[i] - boxes) / (2 * capital)
+  const count = all.betweenOutlines.length
+  let widest = 0
+  for (let i = 0; i < count; i++) {
+    const more = excess(all, i)
+    if (more < MAY_BE_SPACE && more > widest) widest = more
+  }
+  return own.betweenOutlines.map((_, i) => {
+    const more = excess(own, i)
+    if (count < FEWEST_GAPS && own.betweenOutlines[i] > DOUBTFUL * capital) return undefined
     if (more < MAY_BE_SPACE) return false
     const least = Math.max(IS_SPACE + (ones[i] || ones[i + 1] ? LOOSE : 0), STANDS_OUT * widest)
     return more >= least ? true : undefined
@@ -86,8 +106,7 @@ function judged(own: Gaps, alike: readonly Gaps[], { capital, ones }: Sized): Sp
 }
 
 /** The middle of the gaps within words: those before the widest step in the upper half of their order, if one is wide enough. */
-function usualOf(gaps: readonly number[], capital: number): number {
-  const sorted = new Float64Array(gaps).sort()
+function usualOf(sorted: Float64Array, capital: number): number {
   let cut = sorted.length
   let widest = STEP * capital
   for (let i = Math.ceil(sorted.length / 2); i < sorted.length; i++)
