@@ -140,29 +140,39 @@ export const signs = (translator) => ({
   '576 KB': signOfBytes(576_000, translator, { roomsPerLine: 4, curves: true }),
 })
 
-/** A field of `count` dots on one braille lattice, a path for each line of cells. */
+/**
+ * A field of `count` dots on one braille lattice, a path for each line of cells. Written as short as path data can be, so that a
+ * hundred thousand dots stay within the size of a drawing that is read.
+ */
 export function fieldOfDots(count) {
   const perLine = Math.ceil(Math.sqrt(count / 4))
   const parts = []
   let left = count
   for (let line = 0; left > 0; line++) {
-    const dots = []
+    let data = ''
+    let from = [0, 0]
     for (let column = 0; column < perLine && left > 0; column++) {
       const raised = [1, 2, 3, 4, 5, 6]
         .filter((d) => (line * 7 + column * 5 + d * 3) % 3 !== 0)
         .slice(0, Math.min(4, left))
       left -= raised.length
       for (const d of raised) {
-        const x = 5 + column * 6.9 + (d > 3 ? 2.4 : 0)
-        const y = 5 + line * 10.1 + ((d - 1) % 3) * 2.4
-        dots.push(`M${(x - 0.775).toFixed(3)},${y.toFixed(2)}a.775,.775 0 1 0 1.55,0a.775,.775 0 1 0-1.55,0z`)
+        const to = [
+          5 + column * DOT.cell + (d > 3 ? DOT.spacing : 0),
+          5 + line * DOT.line + ((d - 1) % 3) * DOT.spacing,
+        ]
+        data += `m${n(to[0] - from[0])} ${n(to[1] - from[1])}${SHORT_DOT}`
+        from = to
       }
     }
-    parts.push(`<path d="${dots.join('')}"/>`)
+    parts.push(`<path d="${data}"/>`)
   }
-  const side = Math.ceil(perLine * 10.1) + 20
+  const side = Math.ceil(perLine * DOT.line) + 20
   return (
     `<svg xmlns="http://www.w3.org/2000/svg" width="${side}mm" height="${side}mm" viewBox="0 0 ${side} ${side}">` +
     `<rect id="panel" width="${side}" height="${side}" rx="3" fill="#f4f1e8"/><g id="braille">${parts.join('')}</g></svg>`
   )
 }
+
+/** Two half circles from the left end of a dot of 1.6 mm. */
+const SHORT_DOT = 'a.8.8 0 101.6 0a.8.8 0 10-1.6 0z'

@@ -7,6 +7,16 @@ export const median = (values) => {
   return sorted.length % 2 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2
 }
 
+/** The median, and what the middle half of the values lies between. */
+export function spreadOf(values) {
+  const sorted = [...values].sort((a, b) => a - b)
+  const at = (share) => sorted[Math.round(share * (sorted.length - 1))]
+  return { median: median(values), low: at(0.25), high: at(0.75) }
+}
+
+/** Of two things timed in turns: each round's ratio for itself, for a busy moment meets both. */
+export const ratioOf = (ours, theirs) => spreadOf(ours.all.map((t, i) => t / theirs.all[i]))
+
 /** In a millisecond. */
 const MICROSECONDS = 1000
 
@@ -24,10 +34,23 @@ export async function timeInTurns(functions, { rounds, warmup }) {
   return Object.fromEntries(
     Object.entries(times).map(([name, t]) => [
       name,
-      { median: median(t), least: Math.min(...t), most: Math.max(...t) },
+      { median: median(t), least: Math.min(...t), most: Math.max(...t), all: t },
     ]),
   )
 }
 
-export const row = (name, ratio, goal, note) =>
-  `${name.padEnd(58)} ${ratio.toFixed(2).padStart(7)}   ${goal.padEnd(10)} ${note}`
+/**
+ * One thing held against another.
+ * @param ratio a number, or the spread of several
+ * @param goal what the ratio is to be, if there is a goal
+ */
+export const row = (what, ratio, goal, note) => ({
+  what,
+  ratio: typeof ratio === 'number' ? spreadOf([ratio]) : ratio,
+  goal,
+  note,
+})
+
+export const lineOf = ({ what, ratio, goal, note }) => line(what, ratio.median.toFixed(2), goal, note)
+export const headLine = () => line('what', 'ratio', 'goal', 'medians')
+const line = (what, ratio, goal, note) => `${what.padEnd(72)} ${ratio.padStart(7)}   ${goal.padEnd(10)} ${note}`

@@ -42,8 +42,15 @@ export async function planRows(quick) {
       const due = (n * Math.log(n)) / (counts[0] * Math.log(counts[0]))
       const time = `${(run.median / 1000).toFixed(2)} s`
       lines.push(row(`plan of ${n} dots, ${name}: time / n log n`, run.median / first / due, '<= 1.5', time))
-      lines.push(row(`  travel / columns from left to right`, plan.travel / plan.baselineTravel, '<= 1', ''))
-      lines.push(row(`  travel / lower bound`, plan.travel / plan.travelLowerBound, '', ''))
+      lines.push(
+        row(
+          `plan of ${n} dots, ${name}: travel / columns from left to right`,
+          plan.travel / plan.baselineTravel,
+          '<= 1',
+          '',
+        ),
+      )
+      lines.push(row(`plan of ${n} dots, ${name}: travel / lower bound`, plan.travel / plan.travelLowerBound, '', ''))
     }
   }
   return lines

@@ -15,7 +15,7 @@ import { recognise } from '../../dist/recognise/recognise.js'
 import { reportJson } from '../../dist/report/json.js'
 import { makeReport } from '../../dist/report/make.js'
 import { findStandards } from '../../dist/standards/catalogue.js'
-import { row, timeInTurns } from './measure.mjs'
+import { lineOf, row, timeInTurns } from './measure.mjs'
 
 /** Stages that are a part of the one named above them are set in. */
 export async function stagesOf(name, svg, { translator, standards: ids, options }, turns) {
@@ -62,7 +62,7 @@ export async function stagesOf(name, svg, { translator, standards: ids, options 
   const { svgo, ...stages } = times
   const head = `${name}: svgo parses and writes it in ${svgo.median.toFixed(2)} ms`
   const rows = Object.entries(stages).map(([stage, t]) =>
-    row(stage, t.median / svgo.median, '', `${t.median.toFixed(2)} ms`),
+    lineOf(row(stage, t.median / svgo.median, '', `${t.median.toFixed(2)} ms`)),
   )
   return [head, ...rows]
 }
