@@ -31,14 +31,14 @@ const LONGEST_INDENT = 400
 
 /**
  * Gives an attribute of an element another value, or the attribute itself where it has none.
- * @param value is written as it is: it holds no mark of XML
+ * @param value is written as it is, in the quotes that are there: it holds no mark of XML but what the old value held
  */
 export function attributeSet(text: string, { name, start, inside }: Written, attribute: string, value: string): Edit {
   const tag = text.slice(start, inside)
   for (const { 0: whole, 1: found, 2: quoted, index } of tag.matchAll(ATTRIBUTE)) {
     if (found !== attribute) continue
     const from = start + index + whole.length - quoted.length
-    return { from, to: from + quoted.length, text: `"${value}"` }
+    return { from, to: from + quoted.length, text: `${quoted[0]}${value}${quoted[0]}` }
   }
   const from = start + 1 + name.length
   return { from, to: from, text: ` ${attribute}="${value}"` }

@@ -22,7 +22,7 @@ export interface WrittenDrawing {
   text: string
   drawing: Drawing
   root: Written
-  /** The element at a place that the drawing names. */
+  /** The element at a place that the drawing names; undefined when it was not found in the text. */
   at: (source: Source) => Written | undefined
   /** From an element's own user space to millimetres; of one that is painted several times, the last time. */
   spaceOf: (element: Element) => Matrix | undefined
@@ -54,6 +54,7 @@ const keyOf = ({ line, column }: { line: number; column: number }): string => `$
 const MARK =
   /<!--[^]*?-->|<\?[^]*?\?>|<!\[CDATA\[[^]*?\]\]>|<!DOCTYPE(?:[^["'>]|"[^"]*"|'[^']*'|\[(?:[^\]"'<]|"[^"]*"|'[^']*'|<!--[^]*?-->|<)*\])*>|<\/[^>]*>|<([^\s/>!?]+)(?:[^"'>]|"[^"]*"|'[^']*')*?(\/?)>/g
 
+/** In the order of the text, the outermost first; that one alone where the tags found are not the elements that were read. */
 function writtenIn(text: string, root: Element): Written[] {
   const elements = inOrder(root)
   const found: Written[] = []
@@ -69,8 +70,8 @@ function writtenIn(text: string, root: Element): Written[] {
       if (closed) closed.end = end
     }
   }
-  if (found.length !== elements.length) throw new Error('the tags of the text are not the elements that were read')
-  return found
+  const isSure = found.length === elements.length && open.length === 0
+  return isSure ? found : [{ element: root, name: root.name, start: 0, inside: 0, end: text.length }]
 }
 
 function inOrder(root: Element): Element[] {

@@ -62,8 +62,7 @@ describe('a correction', () => {
 
   it('needs a drawing', async () => {
     const sign = { use: 'permanent-room', lettering: [{ text: 'KILN' }] }
-    const { body } = await post().send({ sign }).expect(422)
-    const problem = body as ProblemAnswer
+    const problem = (await post().send({ sign }).expect(422)).body as ProblemAnswer
     expect(problem.type).toMatch(/invalid-description$/)
     expect(problem.errors).toEqual([
       { detail: 'A correction changes a drawing: send one, in SVG.', pointer: '/drawing' },
@@ -71,7 +70,7 @@ describe('a correction', () => {
   })
 
   it('refuses what a check refuses', async () => {
-    const { body } = await post().type('image/svg+xml').send('<svg').expect(400)
-    expect((body as ProblemAnswer).type).toMatch(/malformed-drawing$/)
+    const problem = (await post().type('image/svg+xml').send('<svg').expect(400)).body as ProblemAnswer
+    expect(problem.type).toMatch(/malformed-drawing$/)
   })
 })

@@ -1,5 +1,7 @@
 import { attributeOf, attributeSet, type Edit } from '../../drawing/rewrite.js'
-import type { Shape } from '../../drawing/drawing.js'
+import type { Element } from '../../drawing/document.js'
+import type { Shape, Source } from '../../drawing/drawing.js'
+import { isKnown } from '../../sign/sign.js'
 import type { Written, WrittenDrawing } from '../../drawing/source-text.js'
 import { parseColour } from '../../drawing/colour.js'
 import { brailleContours, ownersOf, type Contours } from './marks.js'
@@ -16,8 +18,7 @@ const NOT_FOUND = 'The elements that paint the characters were not found in the 
 /** @param colours the new colour of each lettering, by its number */
 export function recoloured(sheet: Sheet, colours: ReadonlyMap<number, Rgb>): Rewrite | NotCorrectable {
   const { sign, written } = sheet
-  const { drawing, at } = written
-  const dots = brailleContours(sign, drawing)
+  const dots = brailleContours(sign, written.drawing)
   const edits = new Map<Written, Edit>()
   const shapes = new Map<Shape, Rgb>()
   const texts = new Map<number, Rgb>()
@@ -36,14 +37,11 @@ export function recoloured(sheet: Sheet, colours: ReadonlyMap<number, Rgb>): Rew
         for (const shape of painted) shapes.set(shape, colour)
         found++
       }
-      drawing.texts.forEach((text, i) => {
-        if (text.source.line !== place.source?.line || text.source.column !== place.source.column) return
-        const element = at(text.source)
-        if (!element) return
-        edits.set(element, filled(written, element, colour))
+      for (const [i, run] of runsOf(place.source, sheet, n)) {
+        edits.set(run, filled(written, run, colour))
         texts.set(i, colour)
         found++
-      })
+      }
     }
     if (found === 0) return new NotCorrectable(NOT_FOUND)
   }
@@ -51,13 +49,35 @@ export function recoloured(sheet: Sheet, colours: ReadonlyMap<number, Rgb>): Rew
 }
 
 /** Without what has another colour than the characters: their counters may be painted over them in that of the ground. */
-function sameColour(contours: Contours, { sign }: Sheet, n: number): Contours {
+function sameColour(contours: Contours, sheet: Sheet, n: number): Contours {
+  const isOwn = colourTest(sheet, n)
+  return new Map([...contours].filter(([{ fill }]) => isOwn(fill?.rgb)))
+}
+
+function colourTest({ sign }: Sheet, n: number): (fill: readonly number[] | undefined) => boolean {
   const { colour } = sign.lettering[n]
-  const css = 'value' in colour ? colour.value.css : undefined
+  const css = isKnown(colour) ? colour.value.css : undefined
   const rgb = css === undefined ? undefined : parseColour(css)?.rgb
-  const alike = (fill: readonly number[] | undefined) =>
+  return (fill) =>
     fill !== undefined && rgb !== undefined && fill.every((value, i) => Math.abs(value - rgb[i]) <= SAME_COLOUR)
-  return new Map([...contours].filter(([{ fill }]) => alike(fill?.rgb)))
+}
+
+/** The runs of live text in the colour of a line that stand in one text element with its first one, by their number. */
+function runsOf(source: Source | undefined, sheet: Sheet, n: number): [number, Written][] {
+  const { drawing, at } = sheet.written
+  const first = source && at(source)
+  const whole = first && textOf(first.element)
+  if (!whole) return []
+  const isOwn = colourTest(sheet, n)
+  return drawing.texts.flatMap(({ source: own, fill }, i): [number, Written][] => {
+    const run = at(own)
+    return run && textOf(run.element) === whole && isOwn(fill?.rgb) ? [[i, run]] : []
+  })
+}
+
+function textOf(element: Element): Element | undefined {
+  for (let one: Element | undefined = element; one; one = one.parent) if (one.name === 'text') return one
+  return undefined
 }
 
 /** One step of eight bits. */

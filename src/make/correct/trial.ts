@@ -2,6 +2,7 @@ import { tidyCells } from '../../braille/cells.js'
 import { rewritten } from '../../drawing/rewrite.js'
 import { cellsOf } from '../../measure/pairing.js'
 import type { Report } from '../../report/schema.js'
+import { Refusal } from '../../refusal.js'
 import type { Sign } from '../../sign/sign.js'
 import type { Rewrite } from './outcome.js'
 import { sheetOf, type Examine, type Sheet } from './sheet.js'
@@ -24,10 +25,19 @@ export interface Trier {
 
 /** Undefined when the text cannot be read any more, or shows something else than what was meant. */
 export function tried(before: Sheet, rewrite: Rewrite, { examine, scale }: Trier): Trial | undefined {
-  const text = rewritten(before.written.text, rewrite.edits)
-  const sheet = sheetOf(encoded(text), scale, examine)
-  if (!showsOnly(rewrite, before.written.drawing, sheet.written.drawing)) return undefined
+  const sheet = reread(encoded(rewritten(before.written.text, rewrite.edits)), scale, examine)
+  if (!sheet || !showsOnly(rewrite, before.written.drawing, sheet.written.drawing)) return undefined
   return { sheet, ...compared(before.report, sheet.report) }
+}
+
+/** Undefined when the drawing cannot be judged any more. */
+function reread(bytes: Uint8Array, scale: number | undefined, examine: Examine): Sheet | undefined {
+  try {
+    return sheetOf(bytes, scale, examine)
+  } catch (error) {
+    if (error instanceof Refusal) return undefined
+    throw error
+  }
 }
 
 /** A text as bytes. A declared encoding is not that of the bytes any more: a byte order mark outranks it (XML 1.0, appendix F). */

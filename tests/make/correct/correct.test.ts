@@ -150,7 +150,7 @@ describe('a correction', () => {
   })
 
   it('needs a drawing', () => {
-    const { drawing: _, ...none } = input
+    const none: CheckInput = { standards: input.standards, options: input.options }
     expect(() => correct(none, () => examine(none, translator), translator)).toThrow(
       expect.objectContaining({ type: 'invalid-description' }),
     )

@@ -61,6 +61,38 @@ describe.each(DRAWINGS)('%s', (name, clause, moved) => {
   it('takes few checks', () => expect(checks).toBeLessThanOrEqual(4))
 })
 
+/**
+ * Braille of another code on drawings of other constructions: turned, cut by a clip, as markers, as ends of strokes, as copies of one
+ * dot. Signs in Australia have uncontracted braille, flush left with its text (NCC 2022, S15C6, as read).
+ */
+describe.each([
+  'hand-rot90',
+  'hand-rot180',
+  'hand-dot-clip',
+  'hand-dot-marker-stroke',
+  'hand-dot-zero-path',
+  'hand-percent-coords',
+  'inkscape-garden-orchid-plain-layers',
+])('%s for another country', (name) => {
+  const bytes = fileOf(name)
+  const standards = ['au-aba', 'au-ncc-2022']
+  const before = checkedAgainst(bytes, standards)
+  const { drawing, report } = corrected(bytes, standards)
+
+  it('gets braille that says its text in that code', () => {
+    const braille = (rows: string[]) => rows.filter((row) => /S15C6|subject/.test(row))
+    expect(braille(failedRows(before)).length).toBeGreaterThan(0)
+    expect(braille(failedRows(report))).toEqual([])
+  })
+
+  it('looks the same to resvg everywhere else', () => {
+    const boxes = [...boxesOf(before, 'braille'), ...boxesOf(report, 'braille')]
+    const found = differences(decode(bytes), drawing, readDrawing(bytes).viewport.width)
+    expect(found.length).toBeGreaterThan(0)
+    expect(found.filter((pixel) => !isWithin(pixel, boxes))).toEqual([])
+  })
+})
+
 describe('colours', () => {
   it.each(['hand-x-lowcontrast-plain', 'hand-x-lowcontrast-hex8'])(
     '%s gets letters that are as dark as they must be',
@@ -75,6 +107,18 @@ describe('colours', () => {
       expect(drawing).toContain('fill="#c3cbcc')
     },
   )
+})
+
+describe('live text', () => {
+  it('gets another colour where it is written', () => {
+    const svg = decode(fileOf('hand-text-tspans'))
+    const pale = svg.replace('<g fill="#f8f9fa"><text', '<g fill="#4a4a63"><text')
+    const before = checkedAgainst(bytesOf(pale))
+    expect(failedRows(before)).toEqual(['us-ada-2010/703.5.1/contrast'])
+    const { drawing, report } = corrected(bytesOf(pale))
+    expect(failedRows(report)).toEqual([])
+    expect(drawing.replace(/ style="fill:#[\da-f]{6}"/g, '')).toBe(pale)
+  })
 })
 
 describe('what needs a decision', () => {
