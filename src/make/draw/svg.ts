@@ -63,7 +63,7 @@ const frameAttributes = ({ width }: Frame, ink: string): string =>
 function lettering({ lines }: Content, { part, ink }: Look): string[] {
   const groups = lines.map(({ text, characters }, i) => {
     const paths = characters.map(({ contours }) => `      <path d="${pathData(contours)}"/>`)
-    return `    <g id="line-${i + 1}" aria-label="${escaped(text)}">\n${paths.join('\n')}\n    </g>`
+    return `    <g id="line-${i + 1}" data-part="${part}" aria-label="${escaped(text)}">\n${paths.join('\n')}\n    </g>`
   })
   return [`  <g id="lettering" data-part="${part}" fill="${escaped(ink)}">`, ...groups, '  </g>']
 }
@@ -73,7 +73,7 @@ function braille({ braille: block }: Content, ink: string): string[] {
   const radius = number(block.diameter / 2)
   const groups = block.lines.map(({ cells, dots }, i) => {
     const circles = dots.map(({ x, y }) => `      <circle cx="${number(x)}" cy="${number(y)}" r="${radius}"/>`)
-    return `    <g id="braille-line-${i + 1}" aria-label="${cells}">\n${circles.join('\n')}\n    </g>`
+    return `    <g id="braille-line-${i + 1}" data-part="braille" aria-label="${cells}">\n${circles.join('\n')}\n    </g>`
   })
   return [`  <g id="braille" data-part="braille" fill="${escaped(ink)}">`, ...groups, '  </g>']
 }
