@@ -4,10 +4,13 @@ import type { Point } from '../../geometry/point.js'
 import { MARGIN, recogniseDots } from '../../recognise/dots-alone.js'
 import { dotsOfSign, LEVELS, type Groups } from './groups.js'
 
-/** What bare points belong to, where they read as braille. Undefined: no point does. */
+/** More points than this are not read: it would take more memory than the plan. */
+export const MOST_READ = 10_000
+
+/** What bare points belong to, where they read as braille. Undefined: no point does, or there are too many to read. */
 export function groupsOfPoints(points: readonly Point[], translator: Translator): Groups | undefined {
   const box = boxOfPoints(points)
-  if (!box) return undefined
+  if (!box || points.length > MOST_READ) return undefined
   const placed = points.map(({ x, y }) => ({ x: x - box.x + MARGIN, y: y - box.y + MARGIN, line: 1 }))
   const { dots, groups } = dotsOfSign(recogniseDots(placed, { use: 'informational' }, translator))
   if (dots.length === 0) return undefined

@@ -4,7 +4,7 @@ import { readSign } from '../../../src/check.js'
 import { lowParts } from '../../../src/make/dot-plan/head.js'
 import { indexOf, MOST_PAIRS, precedenceOf } from '../../../src/make/dot-plan/precedence.js'
 import { inputOfSign, planDots } from '../../../src/make/dot-plan/plan.js'
-import { groupsOfPoints } from '../../../src/make/dot-plan/point-groups.js'
+import { groupsOfPoints, MOST_READ } from '../../../src/make/dot-plan/point-groups.js'
 import { MOST_DOTS, Points, type PlanSettings } from '../../../src/make/dot-plan/schema.js'
 import { Refusal } from '../../../src/refusal.js'
 import { SignDescription } from '../../../src/sign/description.js'
@@ -125,6 +125,10 @@ describe('cartridges', () => {
       [18, 'end'],
     ])
     expect(warnings).toEqual([])
+  })
+
+  it('know nothing of the words of more points than are read', () => {
+    expect(groupsOfPoints(points(picture(MOST_READ + 1)), translator)).toBeUndefined()
   })
 
   it('that cannot but be changed inside a cell say so', () => {
