@@ -1,3 +1,5 @@
+import { LARGEST_BLANK } from '../make/draw/blank.js'
+import { LONGEST_ORDERED_TEXT, MOST_ORDERED_LINES } from '../make/draw/order.js'
 import { ENTITY_LIMITS, LARGEST_COORDINATE, LIMITS as DRAWING, SCALE_RANGE } from '../drawing/limits.js'
 import { MOST_PAIRS } from '../make/dot-plan/precedence.js'
 import { MOST_DOTS } from '../make/dot-plan/schema.js'
@@ -116,6 +118,27 @@ export const LIMIT_TABLES: Readonly<Record<string, LimitRow[]>> = {
   ],
   'A drawing': rowsOf(DRAWING, (name) => [DRAWING_COUNTS[name], name === 'bytes' ? 'too-large' : tooComplex]),
   'Entities of a drawing': rowsOf(ENTITY_LIMITS, (name) => [ENTITY_COUNTS[name], 'entities-not-accepted']),
+  'A drawing to be made': [
+    {
+      name: 'LONGEST_ORDERED_TEXT',
+      value: LONGEST_ORDERED_TEXT,
+      counts: 'UTF-16 units of a text or line',
+      beyond: invalid,
+    },
+    { name: 'MOST_ORDERED_LINES', value: MOST_ORDERED_LINES, counts: 'lines of the text', beyond: invalid },
+    {
+      name: 'LARGEST_BLANK.width',
+      value: LARGEST_BLANK.width,
+      counts: 'millimetres that a panel is made wide when none is ordered',
+      beyond: 'cannot-satisfy',
+    },
+    {
+      name: 'LARGEST_BLANK.height',
+      value: LARGEST_BLANK.height,
+      counts: 'millimetres that it is made high',
+      beyond: 'cannot-satisfy',
+    },
+  ],
   'A plan of dots': [
     { name: 'MOST_DOTS', value: MOST_DOTS, counts: 'dots of one plan', beyond: tooComplex },
     {

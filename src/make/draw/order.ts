@@ -7,11 +7,11 @@ import { ALIGNMENTS, CARRIERS, FINISHES, USES } from '../../sign/vocabulary.js'
 
 /** A sign as it is ordered: what it says and what it is for, and as much of its looks as the client wants to settle. */
 
-const LONGEST_TEXT = 200
-const MOST_LINES = 12
+export const LONGEST_ORDERED_TEXT = 200
+export const MOST_ORDERED_LINES = 12
 const MOST_NAMES = 100
 
-const Text = text(LONGEST_TEXT)
+const Text = text(LONGEST_ORDERED_TEXT)
 
 const OrderedPanel = z
   .strictObject({
@@ -29,7 +29,7 @@ const OrderedPanel = z
 const OrderedLettering = z
   .strictObject({
     text: Text.optional(),
-    lines: z.array(Text).min(1).max(MOST_LINES).optional().describe('The text with its lines settled.'),
+    lines: z.array(Text).min(1).max(MOST_ORDERED_LINES).optional().describe('The text with its lines settled.'),
     typeface: z
       .strictObject({ family: text(LONGEST_NAME) })
       .optional()
