@@ -28,9 +28,9 @@ export interface Wish {
 const DIRECTIONS = 8
 /** A little more than is missing, so that a corner is not approached for ever. Millimetres. */
 const LEAST_STEP = 0.05
-const MOST_STEPS = 60
+const MOST_STEPS = 24
 /** Nobody looks for the braille of a text farther away, millimetres. */
-const FARTHEST = 60
+const FARTHEST = 40
 /** Going aside counts more than going up or down: the braille stays under its text. */
 const ASIDE = 1.5
 /** No clearance is so large: dots that lack more, and ever more, have left the panel. Millimetres. */
