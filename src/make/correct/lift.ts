@@ -15,14 +15,15 @@ import { compared, tried, type Trial } from './trial.js'
 
 /** Where braille has no room below its text, the raised characters go up as far as is needed, and the braille with them. */
 
-const STEP = 0.5
+/** How near the least way is found, millimetres. */
+const STEP = 1
 /** Millimetres: beyond, the layout is another one. */
 const FARTHEST = 20
 
+/** Only where a try without it has told that there is no room. */
 export function lifted(sheet: Sheet, failed: readonly Finding[], bench: Bench): Trial | undefined {
   const { sign } = sheet
-  const asItStands = placesAnew(sheet, failed, bench.translator)
-  if (!(asItStands instanceof NotCorrectable) || asItStands.why !== NO_ROOM) return undefined
+  if (failed.some(({ requirement }) => bench.reasons.get(requirement) !== NO_ROOM)) return undefined
   const back = fromFrame(frameOf(sign))
   const upBy = (way: number): Point => back({ x: 0, y: -way })
   const hasRoom = (way: number): boolean =>
