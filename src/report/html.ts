@@ -8,6 +8,7 @@ import { numbered, type Numbers } from './numbering.js'
 import { placeWords } from './place-words.js'
 import type { ReportStage } from './finding-schema.js'
 import type { Report } from './schema.js'
+import { sourcesOf } from './sources.js'
 import { signName, STAGE_WORDS, VERDICT_SYMBOLS, VERDICT_WORDS, verdictSentence } from './words.js'
 
 export { REPORT_STYLE_HASH }
@@ -123,44 +124,15 @@ function ignored({ ignored, unread }: Report): Html {
   }`
 }
 
-const CONFIDENCE_WORDS = {
-  verified: 'read in the document itself',
-  secondary: 'read in a secondary source',
-  'earlier-edition': 'read in an earlier edition',
-  'our-reading': 'our reading',
-}
-
-/** Each document once for each confidence, with the clauses read in it. */
 function sources(report: Report): Html {
-  const published = new Map(report.standards.flatMap((s) => s.sources.map(({ document, where }) => [document, where])))
-  const groups = new Map<string, { document: string; where: string; confidence: string; clauses: Set<string> }>()
-  for (const { citation, verdict } of report.findings) {
-    if (verdict === 'not-applicable') continue
-    const key = `${citation.document}\n${citation.confidence}`
-    const confidence = CONFIDENCE_WORDS[citation.confidence]
-    const group = groups.get(key) ?? {
-      document: citation.document,
-      where: published.get(citation.document) ?? '',
-      confidence,
-      clauses: new Set(),
-    }
-    group.clauses.add(citation.clause)
-    groups.set(key, group)
-  }
-  const notes = [
-    ...new Set(
-      report.findings.flatMap((f) =>
-        f.verdict !== 'not-applicable' && f.citation.note ? [`${f.citation.clause}: ${f.citation.note}`] : [],
-      ),
-    ),
-  ]
-  const rows = [...groups.values()].map(
-    (group) =>
+  const { documents, notes } = sourcesOf(report)
+  const rows = documents.map(
+    ({ document, where, clauses, confidence }) =>
       markup`<tr>
-        <th scope="row">${group.document}</th>
-        <td>${group.where}</td>
-        <td>${[...group.clauses].join(', ')}</td>
-        <td>${group.confidence}</td>
+        <th scope="row">${document}</th>
+        <td>${where}</td>
+        <td>${clauses.join(', ')}</td>
+        <td>${confidence}</td>
       </tr>`,
   )
   return markup`${rows.length === 0 ? markup`<p>No clause applied.</p>` : table('Where the requirements were read', ['Document', 'Published at', 'Clauses', 'How surely'], rows)}

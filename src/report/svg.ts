@@ -32,8 +32,7 @@ export function reportSvg(report: Report, sign: Sign): string {
   const { failing, undecided } = numbered(report)
   const isShort = report.standards.length === 1
   const content = contentBox(sign)
-  const span = Math.max(content?.width ?? 0, content?.height ?? 0)
-  const size = Math.max(LEAST_TEXT, span * TEXT_SHARE)
+  const size = textSize(content)
   const pad = 2 * size
   const frames = content ? framesFor(failing, undecided) : []
   const margins = content ? marginsFor(frames, content, size) : { left: 0, right: 0 }
@@ -62,6 +61,32 @@ ${legend.markup}
 </svg>
 `
 }
+
+/**
+ * The sign and the marks on it alone, for a sheet that has words of its own.
+ * @returns the markup and the box that it takes up, in the sign's own millimetres; undefined when nothing has a place
+ */
+export function markedSign(report: Report, sign: Sign): { markup: string; box: ReportBox } | undefined {
+  const content = contentBox(sign)
+  if (!content) return undefined
+  const { failing, undecided } = numbered(report)
+  const size = textSize(content)
+  const frames = framesFor(failing, undecided)
+  const margins = marginsFor(frames, content, size)
+  const marks = marksMarkup(frames, content, size)
+  const left = content.x - margins.left - size
+  const top = content.y - size
+  const right = content.x + content.width + margins.right + size
+  const bottom = Math.max(content.y + content.height, marks.bottom) + size
+  return {
+    markup: `${signMarkup(sign)}\n${marks.markup}`,
+    box: { x: left, y: top, width: right - left, height: bottom - top },
+  }
+}
+
+/** The height of the text beside a sign, in its millimetres. */
+const textSize = (content: ReportBox | undefined): number =>
+  Math.max(LEAST_TEXT, Math.max(content?.width ?? 0, content?.height ?? 0) * TEXT_SHARE)
 
 /** The box of everything that has a place; undefined when nothing has. */
 function contentBox(sign: Sign): ReportBox | undefined {
@@ -122,7 +147,7 @@ function named({ requirement, clause, title }: Finding, isShort: boolean): strin
   return `${isShort ? '' : `${standardOfRequirement(requirement)} `}${clause} ${title}`
 }
 
-function description(report: Report, failing: Numbered[], undecided: Numbered[]): string {
+export function description(report: Report, failing: Numbered[], undecided: Numbered[]): string {
   const isShort = report.standards.length === 1
   const list = (items: Numbered[]) =>
     items.map(({ number, finding }) => `${number}: ${named(finding, isShort)}`).join('; ')

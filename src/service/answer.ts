@@ -4,6 +4,7 @@ import { Refusal } from '../refusal.js'
 import { reportCsv } from '../report/csv.js'
 import { reportHtml } from '../report/html.js'
 import { reportJson } from '../report/json.js'
+import { reportPdf } from '../report/pdf.js'
 import { reportSarif } from '../report/sarif.js'
 import { DRAWING, PROGRAM } from '../report/sarif-location.js'
 import type { Report } from '../report/schema.js'
@@ -39,6 +40,7 @@ const TAGS: Record<ReportType, string> = {
   'image/svg+xml': 'svg',
   'text/csv': 'csv',
   'application/sarif+json': 'sarif',
+  'application/pdf': 'pdf',
 }
 
 function written(report: Report, sign: Sign, { type, input }: CheckTask): string | Uint8Array {
@@ -53,6 +55,8 @@ function written(report: Report, sign: Sign, { type, input }: CheckTask): string
       return reportCsv(report)
     case 'application/sarif+json':
       return reportSarif(report, input.program ? PROGRAM : DRAWING)
+    case 'application/pdf':
+      return reportPdf(report, sign)
   }
 }
 

@@ -94,6 +94,7 @@ export function checkRoutes(app: FastifyInstance, parts: CheckParts) {
         'image/svg+xml': {},
         'text/csv': {},
         'application/sarif+json': {},
+        'application/pdf': { binary: true },
       },
     },
     problems: CHECK_PROBLEMS,
@@ -108,7 +109,7 @@ export function checkRoutes(app: FastifyInstance, parts: CheckParts) {
       const { body, tag } = await run({ kind: 'check', type }, input, request, parts)
       if (tag !== undefined) void reply.header('etag', `"${tag}"`)
       if (type in POLICIES) void reply.header('content-security-policy', POLICIES[type])
-      void reply.type(`${type}; charset=utf-8`)
+      void reply.type(type === 'application/pdf' ? type : `${type}; charset=utf-8`)
       return reply.send(body)
     },
   )
@@ -123,7 +124,7 @@ const POLICIES: Partial<Record<ReportType, string>> = {
 /** The request is read once, by its own reader, which knows all its forms. */
 export const readLater = () => () => true
 
-/** A short description alone takes less time than a thread would; drawings and long bodies go to the threads. */
+/** A short description alone takes less time than a thread would; drawings, long bodies and the setting of pages go to the threads. */
 export async function run(
   question: Question,
   input: CheckInput | LongJson,
@@ -132,6 +133,7 @@ export async function run(
 ): Promise<Answer> {
   if (input instanceof LongJson) return pool.run({ ...question, json: input.bytes })
   const task = { ...question, input }
-  const short = !input.drawing && !input.program && Number(headers['content-length']) <= LIMITS.inlineJson
+  const isLong = question.kind === 'check' && question.type === 'application/pdf'
+  const short = !isLong && !input.drawing && !input.program && Number(headers['content-length']) <= LIMITS.inlineJson
   return short ? answer(task, translator) : pool.run(task)
 }

@@ -104,6 +104,12 @@ export const LIMIT_TABLES: Readonly<Record<string, LimitRow[]>> = {
       beyond: tooComplex,
     },
     {
+      name: 'pageTimeLimit',
+      value: DEFAULT_SETTINGS.pageTimeLimit,
+      counts: 'milliseconds of one check whose report is a PDF',
+      beyond: tooComplex,
+    },
+    {
       name: 'planTimeLimit',
       value: DEFAULT_SETTINGS.planTimeLimit,
       counts: 'milliseconds of one plan of dots in a thread',

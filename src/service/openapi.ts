@@ -84,10 +84,14 @@ function describeOperation(entry: JsonObject, operation: Operation) {
 
 function content(media: Record<string, Media>, suffix: 'Input' | ''): JsonObject {
   return Object.fromEntries(
-    Object.entries(media).map(([type, { schema, examples }]) => [
+    Object.entries(media).map(([type, { schema, binary, examples }]) => [
       type,
       {
-        schema: schema ? { $ref: `#/components/schemas/${idOf(schema)}${suffix}` } : { type: 'string' },
+        schema: schema
+          ? { $ref: `#/components/schemas/${idOf(schema)}${suffix}` }
+          : binary
+            ? { contentMediaType: type }
+            : { type: 'string' },
         ...(examples && {
           examples: Object.fromEntries(
             Object.entries(examples).map(([name, { summary, value }]) => [name, { summary, value: value() }]),

@@ -17,6 +17,8 @@ export interface Operation {
 export interface Media {
   /** A registered schema, or undefined for a plain text of this media type. */
   schema?: z.ZodType
+  /** Bytes instead of a text. */
+  binary?: true
   /** Examples by name. An answer's example is what the request example of the same name is answered with. */
   examples?: Record<string, Example>
 }

@@ -69,7 +69,7 @@ export class Pool {
       clearTimeout(timer)
       timer = setTimeout(() => abort.abort(), limit)
     })
-    const limit = task.kind === 'dot-plan' ? this.settings.planTimeLimit : this.settings.timeLimit
+    const limit = this.limitOf(task)
     const { handed, bytes } = handedOver(task)
     try {
       const options = { signal: abort.signal, transferList: [port2, ...(bytes ? [bytes.buffer] : [])] }
@@ -89,6 +89,12 @@ export class Pool {
 
   async close(): Promise<void> {
     await this.threads?.destroy()
+  }
+
+  private limitOf(task: Task | UnreadTask): number {
+    const { timeLimit, pageTimeLimit, planTimeLimit } = this.settings
+    if (task.kind === 'dot-plan') return planTimeLimit
+    return task.kind === 'check' && task.type === 'application/pdf' ? pageTimeLimit : timeLimit
   }
 
   private explain(error: unknown, began: number | undefined, limit: number): unknown {

@@ -87,7 +87,7 @@ export const PROBLEMS: Record<ProblemType, ProblemKind> = {
     meaning: 'None of the media types that the request accepts can be made here.',
     remedy: 'Accept one of the media types that the detail names.',
     example:
-      'This answer can be had as application/json, text/html, image/svg+xml, text/csv or application/sarif+json.',
+      'This answer can be had as application/json, text/html, image/svg+xml, text/csv, application/sarif+json or application/pdf.',
   },
   'too-large': {
     status: 413,

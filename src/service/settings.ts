@@ -9,6 +9,8 @@ export interface Settings {
   threads: number
   /** Milliseconds that one check may take once it has begun. */
   timeLimit: number
+  /** The same for a check whose report is set in pages. */
+  pageTimeLimit: number
   /** The same for a plan of dots. */
   planTimeLimit: number
   /** Megabytes of heap that one thread may use. */
@@ -25,6 +27,7 @@ export const DEFAULT_SETTINGS: Settings = {
   worker: new URL('./worker.js', import.meta.url),
   threads: Math.max(FEWEST_THREADS, availableParallelism()),
   timeLimit: 1800,
+  pageTimeLimit: 10_000,
   planTimeLimit: 60_000,
   heapLimit: 256,
   queueLimit: 16 * availableParallelism(),

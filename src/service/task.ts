@@ -15,6 +15,7 @@ export const REPORT_TYPES = [
   'image/svg+xml',
   'text/csv',
   'application/sarif+json',
+  'application/pdf',
 ] as const
 export type ReportType = (typeof REPORT_TYPES)[number]
 

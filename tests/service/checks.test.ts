@@ -85,6 +85,17 @@ describe('a check of a description', () => {
     expect(sarif.body).toMatchObject({ version: '2.1.0', runs: [{ results: { length: report.findings.length } }] })
   })
 
+  it('gives pages to print, as bytes, of a description and of a drawing', async () => {
+    const ofDescription = post().set('accept', 'application/pdf').send({ sign: POTTERY_ROOM })
+    const ofDrawing = post().set('accept', 'application/pdf').type('image/svg+xml')
+    for (const response of [await ofDescription, await ofDrawing.send(THEATER)]) {
+      expect([response.status, response.headers['content-type']]).toEqual([200, 'application/pdf'])
+      expect(response.headers.etag).toMatch(/-pdf"$/)
+      // ISO 32000-1, 7.5.2 and 7.5.5: the first and the last line of a file.
+      expect(String(response.body)).toMatch(/^%PDF-1\.7[^]*%%EOF\s*$/)
+    }
+  })
+
   it('gives them of a drawing too, from a thread', async () => {
     const sarif = await post().set('accept', 'application/sarif+json').type('image/svg+xml').send(THEATER).expect(200)
     expect(JSON.stringify(sarif.body)).toContain('"startLine":')

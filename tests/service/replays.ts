@@ -31,6 +31,7 @@ const replay = (operation: string, type: ProblemType, call: Call, on: keyof Apps
 export const STUCK: Partial<Settings> = {
   worker: new URL('./stuck-worker.mjs', import.meta.url),
   timeLimit: 200,
+  pageTimeLimit: 200,
   planTimeLimit: 200,
   queueLimit: 0,
 }
