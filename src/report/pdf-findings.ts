@@ -1,3 +1,4 @@
+import { standardOfRequirement } from '../standards/requirement-id.js'
 import { evidenceWords } from './evidence.js'
 import type { Finding } from './finding-schema.js'
 import { coordinate } from './markup.js'
@@ -16,13 +17,19 @@ const MOST_PLACES_TOLD = 10
 const WRITING_HEIGHT = 34
 const BLANK = '_'.repeat(40)
 
-const named = ({ clause, title, force }: Finding): string =>
-  `${clause} ${title}${force === 'shall' ? '' : ` (${FORCE_WORDS[force]})`}`
+/** A clause with its standard before it where a sign is held against several. */
+const clauseOf = ({ standards }: Report, { requirement, clause }: Pick<Finding, 'requirement' | 'clause'>): string =>
+  standards.length === 1 ? clause : `${standardOfRequirement(requirement)} ${clause}`
+
+const named = (report: Report, finding: Finding): string => {
+  const force = finding.force === 'shall' ? '' : ` (${FORCE_WORDS[finding.force]})`
+  return `${clauseOf(report, finding)} ${finding.title}${force}`
+}
 
 /** One failure: what was found, what is allowed, by how much, what to change it to, where. */
-export function failure(paper: Paper, { number, finding }: Numbered): void {
+export function failure(paper: Paper, report: Report, { number, finding }: Numbered): void {
   const { message, limit, margin, remedy, where, whereTotal, measured, quantity, asks, requirement, citation } = finding
-  paper.heading(3, `${number}. ${named(finding)}: ${finding.force === 'shall' ? 'fails' : 'not met'}`)
+  paper.heading(3, `${number}. ${named(report, finding)}: ${finding.force === 'shall' ? 'fails' : 'not met'}`)
   paper.paragraph(message, 'Found: ')
   paper.paragraph(limit.printed, 'Allowed: ')
   if (margin !== null) paper.paragraph(`${coordinate(margin)} ${limit.unit}`, 'Margin: ')
@@ -39,19 +46,20 @@ export function failure(paper: Paper, { number, finding }: Numbered): void {
   paper.list(more > 0 ? [...told, { label: 'Where:', text: `${more} more` }] : told)
 }
 
-export function undecidedSection(paper: Paper, undecided: readonly Numbered[]): void {
+export function undecidedSection(paper: Paper, report: Report, undecided: readonly Numbered[]): void {
   paper.heading(2, 'What is undecided')
   if (undecided.length === 0) return paper.paragraph('Nothing is left undecided.')
   paper.list(
     undecided.map(({ number, finding }) => ({
-      label: `? ${number}. ${named(finding)}:`,
+      label: `? ${number}. ${named(report, finding)}:`,
       text: `${finding.reason ? REASON_WORDS[finding.reason] : ''}. ${finding.message}`,
     })),
   )
 }
 
 /** What a gauge or a tape would decide, as a form to fill in by hand. */
-export function toMeasureSection(paper: Paper, { toMeasure }: Report): void {
+export function toMeasureSection(paper: Paper, report: Report): void {
+  const { toMeasure } = report
   paper.heading(2, 'To be measured')
   if (toMeasure.length === 0) return paper.paragraph('Nothing is left for a gauge or a tape.')
   paper.table(
@@ -61,7 +69,7 @@ export function toMeasureSection(paper: Paper, { toMeasure }: Report): void {
       { head: 'Allowed', share: 0.22 },
       { head: 'Found', share: 0.18 },
     ],
-    toMeasure.map(({ clause, title, how, limit }) => [`${clause} ${title}`, how, limit, '']),
+    toMeasure.map((item) => [`${clauseOf(report, item)} ${item.title}`, item.how, item.limit, '']),
     WRITING_HEIGHT,
   )
   for (const label of ['Measured with: ', 'By: ', 'On: ']) paper.paragraph(BLANK, label)
@@ -79,12 +87,13 @@ export function passedSection(paper: Paper, report: Report): void {
     else
       paper.list(
         passed.map((finding) => ({
-          label: `✓ ${named(finding)}:`,
+          label: `✓ ${named(report, finding)}:`,
           text: finding.measured
             ? `${lowerFirst(evidenceWords(finding.measured, finding.quantity))}.`
             : finding.message,
         })),
       )
-    if (outside.length > 0) paper.paragraph(`${outside.map(named).join('; ')}.`, 'Not applicable: ')
+    if (outside.length > 0)
+      paper.paragraph(`${outside.map((finding) => named(report, finding)).join('; ')}.`, 'Not applicable: ')
   }
 }

@@ -122,6 +122,10 @@ describe('the report as PDF', () => {
     const several = severalReport()
     const { elements } = await read(several)
     for (const { title } of several.standards) expect(textOf(elements)).toContain(title)
+    // Two standards may number their clauses alike.
+    const heads = elements.filter(({ role }) => role === 'H3').map(({ text }) => text)
+    for (const { requirement, clause, verdict } of several.findings)
+      if (verdict === 'fail') expect(heads.join('\n')).toContain(`. ${requirement.split('/')[0]} ${clause} `)
     const passing = sampleReport(sampleSign(), [judgement({ verdict: 'pass', margin: 0.7 }, 6.9)])
     expect(textOf((await read(passing)).elements)).toContain('Nothing that was looked at fails.')
   })
