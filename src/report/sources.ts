@@ -1,3 +1,4 @@
+import { standardOfRequirement } from '../standards/requirement-id.js'
 import type { Finding } from './finding-schema.js'
 import type { Report } from './schema.js'
 
@@ -18,18 +19,25 @@ export interface ReadDocument {
   confidence: string
 }
 
-/** Each document once for each confidence, with the clauses read in it, and what to know of the reading; of what applies. */
+/**
+ * Each document once for each standard and confidence, with the clauses read in it, and what to know of the reading; of what applies.
+ * Clauses carry the name of their standard where a report holds the sign against several.
+ */
 export function sourcesOf({ standards, findings }: Report): { documents: ReadDocument[]; notes: string[] } {
-  const published = new Map(standards.flatMap((s) => s.sources.map(({ document, where }) => [document, where])))
-  const applying = findings.filter(({ verdict }) => verdict !== 'not-applicable').map(({ citation }) => citation)
+  const several = standards.length > 1
   const documents = new Map<string, ReadDocument>()
-  for (const { document, confidence, clause } of applying) {
-    const key = `${document}\n${confidence}`
-    const where = published.get(document) ?? ''
+  const notes = new Set<string>()
+  for (const { citation, requirement, verdict } of findings) {
+    if (verdict === 'not-applicable') continue
+    const { document, confidence, clause, note } = citation
+    const standard = standards.find(({ id }) => id === standardOfRequirement(requirement))
+    const named = several && standard ? `${standard.id} ${clause}` : clause
+    const key = `${several ? (standard?.id ?? '') : ''}\n${document}\n${confidence}`
+    const where = standard?.sources.find((source) => source.document === document)?.where ?? ''
     const read = documents.get(key) ?? { document, where, clauses: [], confidence: CONFIDENCE_WORDS[confidence] }
-    if (!read.clauses.includes(clause)) read.clauses.push(clause)
+    if (!read.clauses.includes(named)) read.clauses.push(named)
     documents.set(key, read)
+    if (note) notes.add(`${named}: ${note}`)
   }
-  const notes = applying.flatMap(({ clause, note }) => (note ? [`${clause}: ${note}`] : []))
-  return { documents: [...documents.values()], notes: [...new Set(notes)] }
+  return { documents: [...documents.values()], notes: [...notes] }
 }

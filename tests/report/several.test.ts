@@ -57,6 +57,17 @@ describe('a report on several standards', () => {
     expect(sampleReport().caveats.join('\n')).not.toMatch(/guidance|superseded|secondary/)
   })
 
+  it('tells on the page which standard a clause was read for', () => {
+    const note = 'Read on the Moon.'
+    const noted = moonSpacing({
+      requirement: requirement('moon-1/1/cell-spacing', { citation: { source: 'ADA', confidence: 'secondary', note } }),
+    })
+    const page = reportHtml(severalReport([noted]), '')
+    expect(page).toContain(`moon-1 1: ${note}`)
+    expect(page).toContain('<td>moon-1 1</td>')
+    expect(reportHtml(sampleReport(), '')).not.toContain('<td>us-ada-2010 703')
+  })
+
   it('has a section on the page for each standard, with its counts', () => {
     const page = reportHtml(report, reportSvg(report, sampleSign()))
     const [before, ada = '', moon = ''] = page.split(/<section id="standard-[^"]+"/)
