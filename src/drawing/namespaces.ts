@@ -4,13 +4,6 @@ export const SVG_NAMESPACE = 'http://www.w3.org/2000/svg'
 export const XML_NAMESPACE = 'http://www.w3.org/XML/1998/namespace'
 export const XMLNS_NAMESPACE = 'http://www.w3.org/2000/xmlns/'
 
-/** A name as written, with the parts on both sides of its colon; no prefix when it has none. */
-export interface QualifiedName {
-  written: string
-  prefix: string
-  local: string
-}
-
 /** The prefixes that are bound at a place; `''` is that of names without a prefix. */
 export class Scope {
   private readonly bound = new Map<string, string>()

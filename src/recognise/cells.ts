@@ -6,7 +6,6 @@ import type { Lattice, LatticeLine } from './lattice.js'
  * Places of a lattice as a reader's cells. Dots are numbered 1 to 3 down the left column and 4 to 6 down the right one, and a
  * cell is the character U+2800 plus one bit per dot, dot 1 the lowest (The Unicode Standard, Braille Patterns).
  */
-export const BLANK_CELL = '\u2800'
 const FIRST_CELL = 0x2800
 
 /** How the lattice stands on the drawing: as it reads, upside down, seen from the back. */
