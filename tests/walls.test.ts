@@ -62,7 +62,7 @@ const MAY_IMPORT: Record<string, string[]> = {
 }
 /** The files directly in src/ that a folder of the core may import. */
 const SHARED_FILES = ['refusal.js', 'version.js', 'check.js']
-const OUTER = ['service', '.']
+const OUTER = ['service', 'submittals', 'page', '.']
 
 const core = files.filter((f) => f.folder in MAY_IMPORT)
 
