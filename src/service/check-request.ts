@@ -1,62 +1,19 @@
 import { z } from 'zod'
-import { PART_NAMES } from '../recognise/parts.js'
+import {
+  DEFAULT_STANDARDS,
+  DEFAULT_USE,
+  DotDiameter,
+  LONGEST_OPTION,
+  Options,
+  Scale,
+  Standards,
+} from '../check-options.js'
 import { POTTERY_ROOM } from '../sign/examples.js'
 import { hasContent, SignDescription } from '../sign/description.js'
 import { USES } from '../sign/sign.js'
 import { LIMITS } from './settings.js'
 
 /** What POST /v1/checks and /v1/readings take: the body as JSON, the parts of a form, the query beside a bare drawing. */
-
-const LONGEST_ID = 100
-const LONGEST_NAME = 200
-const MOST_STANDARDS = 40
-const MOST_PARTS = 200
-const MOST_NAMES = 500
-const LARGEST_SCALE = 10_000
-const LARGEST_DOT = 100
-
-export const DEFAULT_STANDARDS = ['us-ada-2010']
-export const DEFAULT_USE = 'permanent-room'
-
-export const Standards = z
-  .array(z.string().min(1).max(LONGEST_ID))
-  .min(1)
-  .max(MOST_STANDARDS)
-  .describe('Ids of standards; `id@revision` pins one to a revision.')
-  .meta({ examples: [DEFAULT_STANDARDS] })
-
-const Scale = z.number().positive().max(LARGEST_SCALE)
-const DotDiameter = z.number().positive().max(LARGEST_DOT)
-
-export const Options = z
-  .strictObject({
-    part: z
-      .record(z.string().max(LONGEST_NAME), z.enum(PART_NAMES))
-      .refine((parts) => Object.keys(parts).length <= MOST_PARTS, `names more than ${MOST_PARTS} layers`)
-      .optional()
-      .describe('Which part a layer, id or class of the drawing is.'),
-    scale: Scale.optional().describe('Millimetres per user unit, for a drawing that has no scale.'),
-    dotBaseDiameter: DotDiameter.optional().describe(
-      'Millimetres, of the dots that a drilling program makes: it does not tell their size.',
-    ),
-    decisionRule: z
-      .enum(['simple', 'guarded'])
-      .optional()
-      .describe('`guarded`: a value within its uncertainty of a limit is undetermined.'),
-    unitSystem: z
-      .enum(['printed', 'both'])
-      .optional()
-      .describe('`both`: a value must pass in inches and in millimetres as printed.'),
-    language: z.enum(['en']).optional(),
-    use: z.enum(USES).optional().describe('What the sign is for, when there is no description that says so.'),
-    properNames: z.array(z.string().max(LONGEST_NAME)).max(MOST_NAMES).optional(),
-    panel: z
-      .union([z.string().min(1).max(LONGEST_NAME), z.int().positive()])
-      .optional()
-      .describe('Of several panels on one sheet, the one that is the sign: its number or its id.'),
-  })
-  .meta({ id: 'CheckOptions', description: 'How to read the drawing and how to decide.' })
-export type Options = z.infer<typeof Options>
 
 const request = z.strictObject({
   standards: Standards.optional(),
@@ -122,7 +79,7 @@ export const CheckQuery = z.strictObject({
   panel: z
     .string()
     .min(1)
-    .max(LONGEST_NAME)
+    .max(LONGEST_OPTION)
     .optional()
     .describe('Of several panels on one sheet, the one that is the sign: its number or its id.'),
   part: z

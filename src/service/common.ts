@@ -1,7 +1,7 @@
 import type { FastifyInstance } from 'fastify'
 import { z } from 'zod'
 import { CARRIERS, USES } from '../sign/sign.js'
-import { DEFAULT_USE, Standards } from './check-request.js'
+import { DEFAULT_USE, Standards } from '../check-options.js'
 import { readLater } from './checks.js'
 import { commonAnswer, CommonAnswer } from './common-answer.js'
 import { documented } from './openapi.js'

@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import { SignOrder } from '../make/draw/order.js'
-import { DEFAULT_STANDARDS, Standards } from './check-request.js'
+import { DEFAULT_STANDARDS, Standards } from '../check-options.js'
 import { invalid } from './read-request.js'
 
 /** What POST /v1/drawings takes: a sign without its geometry, and the standards that its drawing is to satisfy. */

@@ -4,15 +4,8 @@ import { Refusal } from '../refusal.js'
 import { hasContent, SignDescription } from '../sign/description.js'
 import { faultsOf } from '../sign/faults.js'
 import { findStandards, type LoadedStandard } from '../standards/catalogue.js'
-import {
-  CheckQuery,
-  CheckRequest,
-  CheckRequestKeys,
-  DEFAULT_STANDARDS,
-  DEFAULT_USE,
-  Options,
-  Standards,
-} from './check-request.js'
+import { DEFAULT_STANDARDS, DEFAULT_USE, Options, Standards } from '../check-options.js'
+import { CheckQuery, CheckRequest, CheckRequestKeys } from './check-request.js'
 import { isProgram, unsupported } from './errors.js'
 import { readForm } from './read-form.js'
 import { LongJson, readJson } from './json.js'

@@ -1,6 +1,6 @@
 import type { Translator } from '../braille/translator.js'
 import type { CheckInput } from '../check.js'
-import { DEFAULT_STANDARDS, DEFAULT_USE } from './check-request.js'
+import { DEFAULT_STANDARDS, DEFAULT_USE } from '../check-options.js'
 import { answerOrRefusal } from './answer.js'
 
 /** A small sign that needs all that a check may need: outlined letters, live text and braille. The word is “hi”. */
