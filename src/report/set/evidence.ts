@@ -54,6 +54,8 @@ export interface SetWaiver {
   fingerprint: string
   reason: string
   author: string
+  /** When it was entered. */
+  at: string
   /** The authority's own number or letter. */
   authority: string
   /** The day after which it no longer holds; null: until withdrawn. */
