@@ -1,6 +1,7 @@
+import type { ReportBox } from './place-schema.js'
 import { BOLD, printable, REGULAR } from './pdf-fonts.js'
 
-/** Paints the markup that draws a sign and its marks (`svg-sign.ts`, `svg-marks.ts`) on paper: it knows what these write, no more. */
+/** Paints the sign and its marks of a drawing that `reportSvg` made on paper: it knows what that writes, no more. */
 
 type Attributes = Record<string, string>
 
@@ -8,6 +9,28 @@ const ELEMENT = /<(rect|path|text)((?: [\w-]+="[^"]*")*)(?:\/>|>([^<]*)<\/text>)
 const ATTRIBUTE = / ([\w-]+)="([^"]*)"/g
 const ENTITY = /&(amp|lt|gt|quot|#39);/g
 const CHARACTERS: Record<string, string> = { amp: '&', lt: '<', gt: '>', quot: '"', '#39': "'" }
+
+/** What a drawing holds for a sheet that has words of its own. */
+export interface DrawnSign {
+  markup: string
+  /** What the markup takes up, in the sign's own millimetres. */
+  box: ReportBox
+  /** What the drawing shows, for those who do not see it. */
+  description: string
+}
+
+const SIGN = /^<g data-box="([^"]*)"[^>]*>\n([^]*?)\n<\/g>$/m
+const DESCRIPTION = /<desc [^>]*>([^<]*)<\/desc>/
+
+/** @returns undefined when nothing on the sign has a place, so that there is nothing to paint */
+export function signIn(drawing: string): DrawnSign | undefined {
+  const [, numbers = '', markup = ''] = SIGN.exec(drawing) ?? []
+  const [x, y, width, height] = numbers.split(' ').map(Number)
+  if (x === undefined || y === undefined || !(width && height)) return undefined
+  return { markup, box: { x, y, width, height }, description: unescaped(DESCRIPTION.exec(drawing)?.[1] ?? '') }
+}
+
+const unescaped = (text: string): string => text.replace(ENTITY, (_, name: string) => CHARACTERS[name] ?? '')
 
 /** @param doc whose axes are those of the markup */
 export function paintMarkup(doc: PDFKit.PDFDocument, markup: string): void {
@@ -42,7 +65,7 @@ function paintShape(doc: PDFKit.PDFDocument, name: string, attributes: Attribute
 }
 
 function paintText(doc: PDFKit.PDFDocument, attributes: Attributes, content: string): void {
-  const text = printable(content.replace(ENTITY, (_, name: string) => CHARACTERS[name] ?? ''))
+  const text = printable(unescaped(content))
   doc.font(attributes['font-weight'] === 'bold' ? BOLD : REGULAR).fontSize(number(attributes, 'font-size'))
   doc.fillColor(attributes.fill ?? '#000000').fillOpacity(Number(attributes['fill-opacity'] ?? 1))
   const natural = doc.widthOfString(text)

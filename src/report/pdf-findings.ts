@@ -1,8 +1,10 @@
 import { standardOfRequirement } from '../standards/requirement-id.js'
 import { evidenceWords } from './evidence.js'
 import type { Finding } from './finding-schema.js'
-import { coordinate } from './markup.js'
+import { marginInShort, measuredInShort } from './in-short.js'
 import { findingsOf, type Numbered } from './numbering.js'
+import { isWaived, STANDING_WORDS, waiversFor, waiverWords, type Overlay } from './overlay.js'
+import { waiverLines } from './pdf-overlay.js'
 import type { Paper } from './pdf-paper.js'
 import { placeWords } from './place-words.js'
 import type { Report } from './schema.js'
@@ -18,22 +20,45 @@ const WRITING_HEIGHT = 34
 const BLANK = '_'.repeat(40)
 
 /** A clause with its standard before it where a sign is held against several. */
-const clauseOf = ({ standards }: Report, { requirement, clause }: Pick<Finding, 'requirement' | 'clause'>): string =>
-  standards.length === 1 ? clause : `${standardOfRequirement(requirement)} ${clause}`
+export const clauseOf = (
+  { standards }: Report,
+  { requirement, clause }: Pick<Finding, 'requirement' | 'clause'>,
+): string => (standards.length === 1 ? clause : `${standardOfRequirement(requirement)} ${clause}`)
 
 const named = (report: Report, finding: Finding): string => {
   const force = finding.force === 'shall' ? '' : ` (${FORCE_WORDS[finding.force]})`
   return `${clauseOf(report, finding)} ${finding.title}${force}`
 }
 
-/** One failure: what was found, what is allowed, by how much, what to change it to, where. */
-export function failure(paper: Paper, report: Report, { number, finding }: Numbered): void {
-  const { message, limit, margin, remedy, where, whereTotal, measured, quantity, asks, requirement, citation } = finding
+/** What is wrong, first in a table, then each with its evidence, its places and whoever lets it stand. */
+export function wrongSection(paper: Paper, report: Report, failing: readonly Numbered[], overlay: Overlay): void {
+  paper.heading(2, 'What is wrong')
+  if (failing.length === 0) return paper.paragraph('Nothing that was looked at fails.')
+  paper.table(
+    [
+      { head: 'Requirement', share: 0.24 },
+      { head: 'Allowed', share: 0.2 },
+      { head: 'Measured', share: 0.17 },
+      { head: 'Margin', share: 0.12 },
+      { head: 'Change', share: 0.27 },
+    ],
+    failing.map(({ number, finding }) => [
+      `${number}. ${named(report, finding)}${isWaived(overlay, finding) ? ' (waived)' : ''}`,
+      finding.limit.printed,
+      measuredInShort(finding),
+      marginInShort(finding),
+      finding.remedy?.text ?? '–',
+    ]),
+  )
+  for (const item of failing) failure(paper, report, item, overlay)
+}
+
+/** One failure: what was found, how it was got, what is asked, where, and the waivers of it. */
+function failure(paper: Paper, report: Report, { number, finding }: Numbered, overlay: Overlay): void {
+  const { message, where, whereTotal, measured, quantity, asks, requirement, citation } = finding
   paper.heading(3, `${number}. ${named(report, finding)}: ${finding.force === 'shall' ? 'fails' : 'not met'}`)
   paper.paragraph(message, 'Found: ')
-  paper.paragraph(limit.printed, 'Allowed: ')
-  if (margin !== null) paper.paragraph(`${coordinate(margin)} ${limit.unit}`, 'Margin: ')
-  if (remedy) paper.paragraph(remedy.text, 'Change: ')
+  waiverLines(paper, waiversFor(overlay, finding))
   if (measured)
     paper.paragraph(
       `${evidenceWords(measured, quantity)}. ${measured.method} ${statisticsWords(measured, quantity)}`.trim(),
@@ -46,15 +71,37 @@ export function failure(paper: Paper, report: Report, { number, finding }: Numbe
   paper.list(more > 0 ? [...told, { label: 'Where:', text: `${more} more` }] : told)
 }
 
-export function undecidedSection(paper: Paper, report: Report, undecided: readonly Numbered[]): void {
+/** Each undecided finding with its reason, and the waivers of it. */
+export function undecidedSection(paper: Paper, report: Report, undecided: readonly Numbered[], overlay: Overlay): void {
   paper.heading(2, 'What is undecided')
   if (undecided.length === 0) return paper.paragraph('Nothing is left undecided.')
   paper.list(
     undecided.map(({ number, finding }) => ({
       label: `? ${number}. ${named(report, finding)}:`,
-      text: `${finding.reason ? REASON_WORDS[finding.reason] : ''}. ${finding.message}`,
+      text: [
+        `${finding.reason ? REASON_WORDS[finding.reason] : ''}. ${finding.message}`,
+        ...waiversFor(overlay, finding).map((waiver) => `${STANDING_WORDS[waiver.standing]}: ${waiverWords(waiver)}`),
+      ].join(' '),
     })),
   )
+}
+
+/**
+ * The same in short, for a set: what only lacks a fact is named, since its message says no more; whatever else is open, or was waived,
+ * keeps a line of its own.
+ */
+export function undecidedInShort(paper: Paper, report: Report, undecided: readonly Numbered[], overlay: Overlay): void {
+  const isPlain = ({ finding }: Numbered) =>
+    finding.reason === 'missing-fact' && waiversFor(overlay, finding).length === 0
+  const plain = undecided.filter(isPlain)
+  const rest = undecided.filter((item) => !isPlain(item))
+  if (undecided.length === 0 || rest.length > 0) undecidedSection(paper, report, rest, overlay)
+  else paper.heading(2, 'What is undecided')
+  if (plain.length > 0)
+    paper.paragraph(
+      `${plain.map(({ number, finding }) => `? ${number}. ${named(report, finding)}`).join('; ')}.`,
+      `Not given, ${plain.length}: `,
+    )
 }
 
 /** What a gauge or a tape would decide, as a form to fill in by hand. */
@@ -73,6 +120,16 @@ export function toMeasureSection(paper: Paper, report: Report): void {
     WRITING_HEIGHT,
   )
   for (const label of ['Measured with: ', 'By: ', 'On: ']) paper.paragraph(BLANK, label)
+}
+
+/** What passed in short: the clauses, and how many do not apply. */
+export function passedInShort(paper: Paper, report: Report): void {
+  const of = (verdict: Finding['verdict']) => report.findings.filter((finding) => finding.verdict === verdict)
+  const [passed, outside] = [of('pass'), of('not-applicable')]
+  paper.heading(2, 'What passed')
+  if (passed.length === 0) paper.paragraph('Nothing passed.')
+  else paper.paragraph(`${passed.map((finding) => named(report, finding)).join('; ')}.`, `✓ Passed, ${passed.length}: `)
+  paper.paragraph(`${outside.length}.`, 'Do not apply to this sign: ')
 }
 
 /** What passed, with its evidence, and what does not apply, in short. */

@@ -1,51 +1,47 @@
 import PDFDocument from 'pdfkit'
 import { plain } from './markup.js'
 import { BOLD, printable, REGULAR } from './pdf-fonts.js'
+import { BODY, FOOT, GAP, HEAD, INK, MARGIN, QUIET, SIZES, SMALL } from './pdf-ink.js'
+import { writeTable, type Cell, type Column } from './pdf-table.js'
 
 /**
  * Sheets of paper that are written from top to bottom, each thing with its tag (ISO 32000-1, 14.8), so that a screen reader
  * reads it in the order in which it was written. The same writing gives the same bytes: the file holds no date.
  */
 
-/** Points: A4, whose printed part fits on Letter too. */
-const MARGIN = 54
-const FOOT = 36
-const SIZES = { 1: 20, 2: 14, 3: 11 } as const
-const BODY = 9.5
-const SMALL = 8
-const GAP = 5
 /** A heading stands on a new sheet when less than this is left under it. */
-const LEAST_UNDER_HEADING = { 1: 0, 2: 150, 3: 90 } as const
-const INK = '#1f2933'
-const QUIET = '#4a5563'
-const RULE = '#9aa5b1'
-const HEAD_GROUND = '#eef1f4'
+const LEAST_UNDER_HEADING = { 1: 0, 2: 150, 3: 90, 4: 70 } as const
+/** Of a name at the head of a sheet: what is left for the other one. */
+const MOST_HEAD = 70
 
+type Level = 1 | 2 | 3 | 4
 type Parent = PDFKit.PDFStructureElement
 
-/** The library's cells with the direction in which a head counts, which its types lack. */
-interface Cell extends PDFKit.Mixins.CellOptions {
-  scope?: 'Row' | 'Column'
-}
-
-/** And its tables with the part of the document that they stand in. */
-interface TableOptions extends PDFKit.Mixins.TableOptions {
-  structParent: Parent
-}
-
-export interface Column {
+/** A part of its own, as of one sign in a set. */
+export interface Part {
+  name: string
+  /** Stands at the head of its sheets. */
   head: string
-  /** A share of the width, all columns together 1. */
-  share: number
+  /** The bookmark under which its own stands. */
+  under: string
+  /** The name of its place, for links. */
+  place: string
 }
 
 export class Paper {
   private readonly doc: PDFKit.PDFDocument
   private readonly root: Parent
+  private parent: Parent
+  /** How many levels lower headings are than they say. */
+  private depth = 0
+  private readonly groups = new Map<string, PDFKit.PDFOutline>()
+  private sheetHead = ''
+  /** What stands at the head of each sheet. */
+  private readonly heads: string[] = []
 
-  /** @param name of the document @param foot stands under each sheet, before its number */
+  /** @param name of the document, at the head of its sheets too @param foot stands under each sheet, before its number */
   constructor(
-    name: string,
+    private readonly name: string,
     private readonly foot: string,
   ) {
     const title = printable(plain(name))
@@ -64,9 +60,11 @@ export class Paper {
     delete this.doc.info.CreationDate
     // The library would write the same into a second, XML, form, with that date and without escaping a client's words.
     this.doc.endMetadata = () => undefined
+    this.doc.on('pageAdded', () => this.heads.push(this.sheetHead))
     this.doc.addPage().font(REGULAR).fontSize(BODY).fillColor(INK)
     this.root = this.doc.struct('Document')
     this.doc.addStructure(this.root)
+    this.parent = this.root
   }
 
   /** Height and width that are left on this sheet, in points. */
@@ -82,22 +80,30 @@ export class Paper {
 
   heading(level: 1 | 2 | 3, text: string): void {
     const words = printable(plain(text))
-    if (this.room.height < LEAST_UNDER_HEADING[level]) this.doc.addPage()
-    else if (level > 1) this.doc.y += level === 2 ? 3 * GAP : GAP
-    if (level < 3) this.doc.outline.addItem(words)
-    this.write(`H${level}`, this.root, () => this.doc.font(BOLD).fontSize(SIZES[level]).text(words, MARGIN))
+    const own = (level + this.depth) as Level
+    if (this.room.height < LEAST_UNDER_HEADING[own]) this.doc.addPage()
+    else if (own > 1 && this.doc.y > MARGIN) this.doc.y += own === 2 ? 3 * GAP : GAP
+    if (own < 3 && this.depth === 0) this.bookmark(text)
+    this.write(`H${own}`, this.parent, () => this.doc.font(BOLD).fontSize(SIZES[own]).text(words, MARGIN))
     this.doc.y += GAP
+  }
+
+  private bookmark(text: string, under?: string): void {
+    const { outline } = this.doc
+    const above = under === undefined ? outline : (this.groups.get(under) ?? outline.addItem(under))
+    if (under !== undefined) this.groups.set(under, above)
+    above.addItem(shortened(text))
   }
 
   /** @param label stands before the text in bold letters */
   paragraph(text: string, label = ''): void {
-    this.write('P', this.root, () => this.words(text, label, MARGIN))
+    this.write('P', this.parent, () => this.words(text, label, MARGIN))
     this.doc.y += GAP
   }
 
   list(items: readonly { text: string; label?: string }[]): void {
     const list = this.doc.struct('L')
-    this.root.add(list)
+    this.parent.add(list)
     for (const { text, label = '' } of items) {
       const item = this.doc.struct('LI')
       list.add(item)
@@ -109,25 +115,33 @@ export class Paper {
     this.doc.y += GAP
   }
 
-  /** Rows of short texts of ours: a row never takes more than a sheet. The first cell of each row is its head. */
-  table(columns: readonly Column[], rows: readonly (readonly string[])[], leastHeight = 0): void {
-    const { width } = this.room
-    const cell = (text: string): Cell => ({ text: printable(plain(text)) })
-    const options: TableOptions = {
-      columnStyles: columns.map(({ share }) => share * width),
-      rowStyles: (row) => ({ minHeight: row === 0 ? 0 : leastHeight, borderColor: RULE, border: 0.5, padding: 3 }),
-      defaultStyle: { textColor: INK },
-      structParent: this.root,
-    }
-    const table = this.doc.fontSize(SMALL).table(options)
-    const head: Cell = { type: 'TH', scope: 'Column', font: { src: BOLD }, backgroundColor: HEAD_GROUND }
-    const rowHead: Cell = { type: 'TH', scope: 'Row' }
-    table.row(columns.map((column) => ({ ...cell(column.head), ...head })))
-    for (const [first = '', ...rest] of rows) table.row([{ ...cell(first), ...rowHead }, ...rest.map(cell)])
-    table.end()
-    this.doc.fontSize(BODY).fillColor(INK)
-    this.doc.x = MARGIN
+  /** The first cell of each row is its head. */
+  table(columns: readonly Column[], rows: readonly (readonly Cell[])[], leastHeight = 0): void {
+    writeTable(this.doc, this.parent, columns, rows, leastHeight)
+    this.doc.font(REGULAR).fontSize(BODY).fillColor(INK)
     this.doc.y += 2 * GAP
+  }
+
+  /** On sheets of its own: what `write` writes, its headings one level lower. */
+  part({ name, head, under, place }: Part, write: () => void): void {
+    this.startSheet(head)
+    const element = this.doc.struct('Sect')
+    this.root.add(element)
+    this.parent = element
+    this.doc.addNamedDestination(place, 'XYZ', MARGIN, this.doc.y, null)
+    this.bookmark(name, under)
+    this.depth = 1
+    this.heading(1, name)
+    write()
+    this.depth = 0
+    this.parent = this.root
+    element.end()
+  }
+
+  /** Goes on on a new sheet. @param head stands at the head of the sheets from here on */
+  startSheet(head: string): void {
+    this.sheetHead = head
+    this.doc.addPage()
   }
 
   /**
@@ -140,7 +154,7 @@ export class Paper {
     const bbox = [MARGIN, y, this.doc.page.width - MARGIN, y + height]
     const options = { alt: printable(plain(alternative)), bbox, placement: 'Block' }
     const figure = this.doc.struct('Figure', options, [() => paint(this.doc, MARGIN, y)])
-    this.root.add(figure)
+    this.parent.add(figure)
     this.doc.font(REGULAR).fontSize(BODY).fillColor(INK)
     this.doc.x = MARGIN
     this.doc.y = y + height + GAP
@@ -150,7 +164,7 @@ export class Paper {
   finish(): Buffer {
     this.root.end()
     const { start, count } = this.doc.bufferedPageRange()
-    for (let i = start; i < start + count; i++) this.footOf(i, count)
+    for (let i = start; i < start + count; i++) this.edgesOf(i, count)
     this.doc.end()
     const parts: Buffer[] = []
     for (let part = this.doc.read() as Buffer | null; part !== null; part = this.doc.read() as Buffer | null)
@@ -158,15 +172,21 @@ export class Paper {
     return Buffer.concat(parts)
   }
 
-  private footOf(page: number, count: number): void {
+  /** The lines above and under the text of a sheet, which no reader needs to hear on each. */
+  private edgesOf(page: number, count: number): void {
     const { doc } = this
     doc.switchToPage(page)
     doc.markContent('Artifact', { type: 'Pagination' })
-    const at = doc.page.height - FOOT
+    doc.font(REGULAR).fontSize(SMALL).fillColor(QUIET)
+    const end = doc.page.width - MARGIN
     const options = { lineBreak: false, baseline: 'alphabetic' } as const
-    doc.font(REGULAR).fontSize(SMALL).fillColor(QUIET).text(this.foot, MARGIN, at, options)
-    const number = `${page + 1} of ${count}`
-    doc.text(number, doc.page.width - MARGIN - doc.widthOfString(number), at, options)
+    const atEnd = (text: string, y: number) => doc.text(text, end - doc.widthOfString(text), y, options)
+    if (page > 0) {
+      doc.text(shortened(this.name), MARGIN, HEAD, options)
+      atEnd(shortened(this.heads[page] ?? ''), HEAD)
+    }
+    doc.text(this.foot, MARGIN, doc.page.height - FOOT, options)
+    atEnd(`${page + 1} of ${count}`, doc.page.height - FOOT)
     doc.endMarkedContent()
   }
 
@@ -184,4 +204,10 @@ export class Paper {
     this.doc.font(REGULAR).fontSize(BODY)
     this.doc.x = MARGIN
   }
+}
+
+/** A name that fits beside another at the head of a sheet or into a list of bookmarks. */
+function shortened(text: string): string {
+  const characters = Array.from(printable(plain(text)))
+  return characters.length > MOST_HEAD ? `${characters.slice(0, MOST_HEAD - 1).join('')}…` : characters.join('')
 }

@@ -9,7 +9,7 @@ import { numbered, type Numbered } from './numbering.js'
 import { reportBox } from './place.js'
 import type { ReportBox } from './place-schema.js'
 import type { Report } from './schema.js'
-import { framesFor, marginsFor, marksMarkup, MOST_MARKS_PER_FINDING } from './svg-marks.js'
+import { framesFor, marginsFor, marksMarkup, MOST_MARKS_PER_FINDING, type Margins } from './svg-marks.js'
 import { signMarkup } from './svg-sign.js'
 import { signName, verdictSentence, VERDICT_WORDS } from './words.js'
 
@@ -45,7 +45,7 @@ export function reportSvg(report: Report, sign: Sign): string {
   const marks = content ? marksMarkup(frames, content, size) : { markup: '', bottom: 0 }
   const lowest = content ? Math.max(content.y + content.height, marks.bottom) - content.y : 0
   const body = content
-    ? `<g transform="translate(${n(left - content.x)} ${n(top - content.y)})">\n${signMarkup(sign)}\n${marks.markup}\n</g>`
+    ? `<g data-box="${boxOf(content, margins, marks.bottom, size)}" transform="translate(${n(left - content.x)} ${n(top - content.y)})">\n${signMarkup(sign)}\n${marks.markup}\n</g>`
     : `<text x="${n(pad)}" y="${n(top + size)}" font-size="${n(size)}">Nothing on this sign has a known place, so there is nothing to draw.</text>`
   const legendTop = top + (content ? lowest + pad : 3 * size)
   const legend = legendMarkup(entries(failing, undecided, isShort), pad, legendTop, width - 2 * pad, size)
@@ -62,26 +62,11 @@ ${legend.markup}
 `
 }
 
-/**
- * The sign and the marks on it alone, for a sheet that has words of its own.
- * @returns the markup and the box that it takes up, in the sign's own millimetres; undefined when nothing has a place
- */
-export function markedSign(report: Report, sign: Sign): { markup: string; box: ReportBox } | undefined {
-  const content = contentBox(sign)
-  if (!content) return undefined
-  const { failing, undecided } = numbered(report)
-  const size = textSize(content)
-  const frames = framesFor(failing, undecided)
-  const margins = marginsFor(frames, content, size)
-  const marks = marksMarkup(frames, content, size)
-  const left = content.x - margins.left - size
-  const top = content.y - size
-  const right = content.x + content.width + margins.right + size
-  const bottom = Math.max(content.y + content.height, marks.bottom) + size
-  return {
-    markup: `${signMarkup(sign)}\n${marks.markup}`,
-    box: { x: left, y: top, width: right - left, height: bottom - top },
-  }
+/** What the sign and its marks take up, in the sign's own millimetres, for a sheet that has words of its own (`pdf-figure.ts`). */
+function boxOf(content: ReportBox, { left, right }: Margins, lowestMark: number, size: number): string {
+  const bottom = Math.max(content.y + content.height, lowestMark)
+  const width = left + content.width + right + 2 * size
+  return [content.x - left - size, content.y - size, width, bottom - content.y + 2 * size].map(n).join(' ')
 }
 
 /** The height of the text beside a sign, in its millimetres. */
@@ -147,7 +132,7 @@ function named({ requirement, clause, title }: Finding, isShort: boolean): strin
   return `${isShort ? '' : `${standardOfRequirement(requirement)} `}${clause} ${title}`
 }
 
-export function description(report: Report, failing: Numbered[], undecided: Numbered[]): string {
+function description(report: Report, failing: Numbered[], undecided: Numbered[]): string {
   const isShort = report.standards.length === 1
   const list = (items: Numbered[]) =>
     items.map(({ number, finding }) => `${number}: ${named(finding, isShort)}`).join('; ')

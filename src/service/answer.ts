@@ -56,7 +56,7 @@ function written(report: Report, sign: Sign, { type, input }: CheckTask): string
     case 'application/sarif+json':
       return reportSarif(report, input.program ? PROGRAM : DRAWING)
     case 'application/pdf':
-      return reportPdf(report, sign)
+      return reportPdf(report, reportSvg(report, sign))
   }
 }
 

@@ -1,0 +1,63 @@
+import type { Finding } from './finding-schema.js'
+import type { Report } from './schema.js'
+import { sentence } from './sentences.js'
+import type { SetSign, SetWaiver } from './set/evidence.js'
+
+/**
+ * What people lay over a report: waivers, notes, readings that were added. It stands beside the findings and changes none of them:
+ * a finding that was waived still fails.
+ */
+export type Overlay = Pick<SetSign, 'waivers' | 'notes' | 'measurements'>
+
+export const NO_OVERLAY: Overlay = { waivers: [], notes: [], measurements: [] }
+
+export const isBare = ({ waivers, notes, measurements }: Overlay): boolean =>
+  waivers.length + notes.length + measurements.length === 0
+
+/** The waivers that were given for this finding and hold or held; those that it does not need any more are not shown at it. */
+export const waiversFor = ({ waivers }: Overlay, { fingerprint }: Pick<Finding, 'fingerprint'>): SetWaiver[] =>
+  waivers.filter((waiver) => waiver.fingerprint === fingerprint && waiver.standing !== 'unused')
+
+export const isWaived = (overlay: Overlay, finding: Pick<Finding, 'fingerprint'>): boolean =>
+  waiversFor(overlay, finding).some(({ standing }) => standing === 'in-force')
+
+/** Waivers that hold nothing: their day is over, or nothing fails or is undecided under them. */
+export const idleWaivers = ({ waivers }: Overlay): SetWaiver[] =>
+  waivers.filter(({ standing }) => standing !== 'in-force')
+
+export const STANDING_WORDS: Record<SetWaiver['standing'], string> = {
+  'in-force': 'Waived',
+  expired: 'Waiver expired',
+  unused: 'Waiver not used',
+}
+
+/** Who lets it stand, why and until when. */
+export function waiverWords({ reason, author, authority, expires, standing }: SetWaiver): string {
+  const day = standing === 'expired' ? 'Held through' : 'Holds through'
+  const until = expires === null ? 'Holds until withdrawn.' : `${day} ${timeWords(expires)}.`
+  return `${sentence(reason)} Authority reference: ${authority}. Entered by ${author}. ${until}`
+}
+
+/** The finding that a waiver is for, by name where the report has it. */
+export function waiverTarget({ findings }: Pick<Report, 'findings'>, { fingerprint }: SetWaiver): string {
+  const finding = findings.find((one) => one.fingerprint === fingerprint)
+  if (!finding) return `A finding that the latest report does not have (${fingerprint})`
+  const now = {
+    pass: 'now passes',
+    fail: 'fails',
+    undetermined: 'is undecided',
+    'not-applicable': 'does not apply now',
+  }
+  return `${finding.clause} ${finding.title}, which ${now[finding.verdict]}`
+}
+
+/** "0.71, 0.74, 0.69 mm, dial gauge; entered by A. Mason, 2026-11-25, 19:09 UTC". */
+export function readingsWords({ values, unit, instrument, author, at }: Overlay['measurements'][number]): string {
+  const named = unit === 'ratio' ? 'as ratios' : unit
+  return `${values.join(', ')} ${named}, ${instrument ?? 'instrument not named'}; entered by ${author}, ${timeWords(at)}`
+}
+
+const TIME = /^(\d{4}-\d{2}-\d{2})T(\d{2}:\d{2})(?::\d{2}(?:\.\d+)?)?Z$/
+
+/** A time of the evidence for people; a day, and what is no time of ours, as it is. */
+export const timeWords = (time: string): string => time.replace(TIME, '$1, $2 UTC')
