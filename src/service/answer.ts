@@ -15,6 +15,7 @@ import { planAnswer } from './dot-plan-answer.js'
 import { planFromJson } from './dot-plan-request.js'
 import { drawingAnswer } from './drawing-answer.js'
 import { LongJson } from './json.js'
+import { keptAnswer } from './kept-answer.js'
 import { ServiceProblem } from './problems.js'
 import { fromJson } from './read-request.js'
 import { readingAnswer } from './reading-answer.js'
@@ -29,6 +30,7 @@ export function answer(task: Task, translator: Translator): Answer {
   if (task.kind === 'correction') return { body: correctionAnswer(task.input, translator) }
   if (task.kind === 'drawing') return { body: drawingAnswer(task.input, task.type, translator) }
   if (task.kind === 'dot-plan') return { body: planAnswer(task.input, task.type, translator) }
+  if (task.kind === 'kept') return { body: '', made: keptAnswer(task.input, translator) }
   const { report, sign } = examine(task.input, translator)
   return { body: written(report, sign, task), tag: `${report.id}-${TAGS[task.type]}` }
 }
@@ -63,10 +65,10 @@ function written(report: Report, sign: Sign, { type, input }: CheckTask): string
 /** The same across threads, where an error keeps its message only: a refusal is answered as plain data. */
 export function answerOrRefusal(task: Task | UnreadTask, translator: Translator): Answer | RefusedAnswer {
   try {
-    const { body, tag } = answer('json' in task ? read(task) : task, translator)
+    const { body, tag, made } = answer('json' in task ? read(task) : task, translator)
     // Bytes cross with all the memory that they are a part of, so they get a small one of their own.
     const own = typeof body === 'string' ? body : new Uint8Array(body)
-    return { body: own, ...(tag !== undefined && { tag }) }
+    return { body: own, ...(tag !== undefined && { tag }), ...(made && { made }) }
   } catch (error) {
     const known = error instanceof Refusal || (error instanceof ServiceProblem && error.type === 'malformed-json')
     if (!known) throw error

@@ -1,5 +1,6 @@
 import type { CheckInput } from '../check.js'
 import type { PlanSettings } from '../make/dot-plan/schema.js'
+import type { MadeReport } from '../submittals/outcome.js'
 import type { Exclusion, Fault, RefusalType } from '../refusal.js'
 import type { PlanType } from './dot-plan-answer.js'
 import type { PlanTaskInput } from './dot-plan-request.js'
@@ -19,7 +20,7 @@ export const REPORT_TYPES = [
 ] as const
 export type ReportType = (typeof REPORT_TYPES)[number]
 
-export type Task = (Question & { input: CheckInput }) | PlanTask | DrawingTask
+export type Task = (Question & { input: CheckInput }) | PlanTask | DrawingTask | KeptTask
 
 export interface CheckQuestion {
   kind: 'check'
@@ -33,6 +34,12 @@ export interface PlanTask {
   kind: 'dot-plan'
   type: PlanType
   input: PlanTaskInput
+}
+
+/** The check of a sign that is kept: the report and the picture are written for the store. */
+export interface KeptTask {
+  kind: 'kept'
+  input: CheckInput
 }
 
 export interface DrawingTask {
@@ -56,6 +63,8 @@ export interface Answer {
   body: string | Uint8Array
   /** Names the content of a report: the same question in the same form has the same tag. */
   tag?: string
+  /** Of a kept sign; the body is empty then. */
+  made?: MadeReport
 }
 
 /** A `Refusal` of the core, or what is wrong with the JSON. */

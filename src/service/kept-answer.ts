@@ -1,0 +1,25 @@
+import { gzipSync } from 'node:zlib'
+import type { Translator } from '../braille/translator.js'
+import { examine, type CheckInput } from '../check.js'
+import { reportJson } from '../report/json.js'
+import { reportSvg } from '../report/svg.js'
+import type { MadeReport } from '../submittals/outcome.js'
+
+/** A report as it is kept: written out and compressed, with what is asked of it most beside it. */
+export function keptAnswer(input: CheckInput, translator: Translator): MadeReport {
+  const { report, sign } = examine(input, translator)
+  const { id, verdict, stages, summary, standards } = report
+  return {
+    id,
+    verdict,
+    stages,
+    summary,
+    standards: standards.map(({ id, revision, digest }) => ({ id, revision, digest })),
+    facts: {},
+    body: packed(reportJson(report)),
+    picture: packed(reportSvg(report, sign)),
+  }
+}
+
+/** In a memory of its own, as it crosses threads. */
+const packed = (content: string | Uint8Array): Uint8Array => new Uint8Array(gzipSync(content))

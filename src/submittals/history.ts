@@ -1,0 +1,117 @@
+import { createHash } from 'node:crypto'
+import { canonicalJson } from '../standards/load.js'
+import { now } from './store/ids.js'
+import type { Database, EventRow, InTransaction, SubmittalRow } from './store/tables.js'
+
+/**
+ * The history of a submittal: who did what, when. Events are only ever added, and each holds the hash of the one before, so that
+ * a change of any of them shows. Hash: SHA-256 (FIPS 180-4) of the event as JSON with sorted keys and no blanks (the canonical
+ * form of RFC 8785 for the texts and whole numbers that events hold).
+ */
+
+export interface Happening {
+  kind: EventKind
+  data: Record<string, unknown>
+}
+
+export const EVENT_KINDS = [
+  'submittal-created',
+  'signs-added',
+  'sign-checked',
+  'sign-not-checked',
+  'sign-removed',
+  'measurements-added',
+  'installation-changed',
+  'waiver-added',
+  'waiver-withdrawn',
+  'note-added',
+  'submittal-checked',
+  'submittal-cancelled',
+] as const
+export type EventKind = (typeof EVENT_KINDS)[number]
+
+/** What stands before the first event. */
+export const NO_EVENT = '0'.repeat(64)
+
+/** What the hash is made of, in the words of the answer to GET …/history. */
+export const hashOf = (
+  event: Pick<EventRow, 'submittal' | 'number' | 'at' | 'actor' | 'kind' | 'previous'> & { data: unknown },
+): string => createHash('sha256').update(canonicalJson(event)).digest('hex')
+
+export type Head = Pick<SubmittalRow, 'id' | 'event_count' | 'event_head'>
+
+/**
+ * Takes the submittal for this transaction alone: its history has one end. To be done first in any transaction that changes it,
+ * so that none waits for another that waits for it.
+ */
+export async function takeSubmittal(transaction: InTransaction, id: string): Promise<SubmittalRow | undefined> {
+  return transaction
+    .updateTable('submittals')
+    .set({ updated_at: now() })
+    .where('id', '=', id)
+    .returningAll()
+    .executeTakeFirst()
+}
+
+/** Adds events at the end. @param head as `takeSubmittal` gave it; it is brought up to date, so that more can follow */
+export async function append(
+  transaction: InTransaction,
+  head: Head,
+  actor: string,
+  happenings: readonly Happening[],
+): Promise<void> {
+  const rows = happenings.map(({ kind, data }) => {
+    const event = {
+      submittal: head.id,
+      number: head.event_count + 1,
+      at: now(),
+      actor,
+      kind,
+      data,
+      previous: head.event_head,
+    }
+    const hash = hashOf(event)
+    head.event_count = event.number
+    head.event_head = hash
+    return { ...event, data: canonicalJson(data), hash }
+  })
+  await transaction.insertInto('events').values(rows).execute()
+  await transaction
+    .updateTable('submittals')
+    .set({ event_count: head.event_count, event_head: head.event_head })
+    .where('id', '=', head.id)
+    .execute()
+}
+
+export interface ProvedHistory {
+  events: EventRow[]
+  /** Whether every hash and the end are what they must be. */
+  intact: boolean
+  /** The first event that is not what it must be. */
+  brokenAt: number | null
+  head: string
+}
+
+/** Reads the history and computes every hash anew. */
+export async function provedHistory(db: Database, submittal: Head): Promise<ProvedHistory> {
+  const events = await db
+    .selectFrom('events')
+    .selectAll()
+    .where('submittal', '=', submittal.id)
+    .where('number', '<=', submittal.event_count)
+    .orderBy('number')
+    .execute()
+  let previous = NO_EVENT
+  let brokenAt: number | null = null
+  for (const [i, { hash, ...event }] of events.entries()) {
+    const right = hashOf({ ...event, number: i + 1, previous, data: JSON.parse(event.data) as unknown })
+    if (event.number !== i + 1 || hash !== right) {
+      brokenAt = i + 1
+      break
+    }
+    previous = hash
+  }
+  if (brokenAt === null && (events.length !== submittal.event_count || previous !== submittal.event_head))
+    brokenAt = events.length + 1
+  return { events, intact: brokenAt === null, brokenAt, head: submittal.event_head }
+}

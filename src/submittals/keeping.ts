@@ -1,0 +1,25 @@
+import type { Store } from './store/connect.js'
+import type { Queue } from './queue/queue.js'
+
+/** All that is needed to keep submittals. */
+export interface Keeping {
+  store: Store
+  queue: Queue
+  /** Told in this process when jobs were added, so that they need not wait for the next look. */
+  awaken: () => void
+}
+
+/** Who does something: the organisation that owns what is kept, and the name that the history shows. */
+export interface Actor {
+  organisation: string
+  name: string
+}
+
+/** The organisation and the actor where no keys are asked for. */
+export const NOBODY: Actor = { organisation: 'local', name: 'local' }
+
+/** Thrown where something is asked for that is not there, or is another organisation's: nobody is told which. */
+export class NotKept extends Error {}
+
+/** Thrown where the state of something does not allow what is asked. The message is for people. */
+export class NotNow extends Error {}

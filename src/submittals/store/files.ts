@@ -1,0 +1,118 @@
+import { createHash, randomUUID } from 'node:crypto'
+import { mkdir, open, readFile, rename, rm } from 'node:fs/promises'
+import { dirname, join } from 'node:path'
+import { now } from './ids.js'
+import type { Database } from './tables.js'
+
+/**
+ * Files by the digest of their content (SHA-256, FIPS 180-4): a file that is sent twice is kept once, and none is ever changed.
+ * All of them lie in the database where several processes share it. Beside the embedded one, large files lie in a folder:
+ * SQLite holds small ones faster than a file system does (sqlite.org, “35% Faster Than The Filesystem”).
+ */
+export class Files {
+  constructor(
+    private readonly db: Database,
+    /** Where large files lie; none: in the database. */
+    private readonly folder?: string,
+  ) {}
+
+  /**
+   * Keeps the contents; when this is done they outlive the process.
+   * @returns their digests, hexadecimal, in the same order
+   */
+  async keep(contents: readonly Uint8Array[]): Promise<string[]> {
+    const digests = contents.map(digestOf)
+    const missing = new Map(digests.map((digest, i) => [digest, contents[i]]))
+    for (const known of await this.known([...missing.keys()])) missing.delete(known)
+    let rows: { digest: string; size: number; content: Buffer | null; created_at: string }[] = []
+    let bytes = 0
+    for (const [digest, content] of missing) {
+      const large = this.folder !== undefined && content.length > LARGEST_IN_DATABASE
+      if (large) await write(this.pathOf(digest), content)
+      rows.push({ digest, size: content.length, content: large ? null : Buffer.from(content), created_at: now() })
+      bytes += large ? 0 : content.length
+      if (rows.length < ROWS_A_STATEMENT && bytes < BYTES_A_STATEMENT) continue
+      await this.insert(rows)
+      rows = []
+      bytes = 0
+    }
+    if (rows.length > 0) await this.insert(rows)
+    return digests
+  }
+
+  /** @returns the content, or undefined when none has this digest */
+  async read(digest: string): Promise<Uint8Array | undefined> {
+    const row = await this.db.selectFrom('files').select('content').where('digest', '=', digest).executeTakeFirst()
+    if (!row) return undefined
+    return row.content ?? readFile(this.pathOf(digest))
+  }
+
+  /** Takes away a file that nothing refers to any more. */
+  async remove(digest: string): Promise<void> {
+    await this.db.deleteFrom('files').where('digest', '=', digest).execute()
+    if (this.folder !== undefined) await rm(this.pathOf(digest), { force: true })
+  }
+
+  private async known(digests: string[]): Promise<string[]> {
+    const found: string[] = []
+    for (let from = 0; from < digests.length; from += ROWS_A_STATEMENT) {
+      const some = digests.slice(from, from + ROWS_A_STATEMENT)
+      // As new again, so that it is not swept away before something refers to it.
+      const rows = await this.db
+        .updateTable('files')
+        .set({ created_at: now() })
+        .where('digest', 'in', some)
+        .returning('digest')
+        .execute()
+      found.push(...rows.map(({ digest }) => digest))
+    }
+    return found
+  }
+
+  private async insert(rows: { digest: string; size: number; content: Buffer | null; created_at: string }[]) {
+    await this.db
+      .insertInto('files')
+      .values(rows)
+      .onConflict((c) => c.column('digest').doNothing())
+      .execute()
+  }
+
+  private pathOf(digest: string): string {
+    return join(this.folder ?? '', digest.slice(0, 2), digest.slice(2))
+  }
+}
+
+const LARGEST_IN_DATABASE = 64 * 1024
+const ROWS_A_STATEMENT = 200
+const BYTES_A_STATEMENT = 4 * 1024 * 1024
+
+const digestOf = (content: Uint8Array): string => createHash('sha256').update(content).digest('hex')
+
+/** Whole or not at all, and on the disk before it has its name. */
+async function write(path: string, content: Uint8Array): Promise<void> {
+  await mkdir(dirname(path), { recursive: true })
+  const unnamed = `${path}.${randomUUID()}.part`
+  try {
+    const file = await open(unnamed, 'wx')
+    try {
+      await file.writeFile(content)
+      await file.datasync()
+    } finally {
+      await file.close()
+    }
+    await rename(unnamed, path)
+    await syncFolder(dirname(path))
+  } catch (error) {
+    await rm(unnamed, { force: true })
+    throw error
+  }
+}
+
+async function syncFolder(path: string): Promise<void> {
+  const folder = await open(path)
+  try {
+    await folder.sync()
+  } finally {
+    await folder.close()
+  }
+}
