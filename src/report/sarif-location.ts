@@ -8,14 +8,16 @@ import type { ReportPlace, ReportSource } from './place-schema.js'
 export interface Artifact {
   uri: string
   mimeType: string
+  /** Its place among the artifacts of the run. */
+  index: number
 }
 
-export const DRAWING: Artifact = { uri: 'drawing.svg', mimeType: 'image/svg+xml' }
-export const PROGRAM: Artifact = { uri: 'program.nc', mimeType: 'text/x-gcode' }
+export const DRAWING: Artifact = { uri: 'drawing.svg', mimeType: 'image/svg+xml', index: 0 }
+export const PROGRAM: Artifact = { uri: 'program.nc', mimeType: 'text/x-gcode', index: 0 }
 
 /** Line and column in what was sent, both from 1. */
-export const spotLocation = ({ line, column }: ReportSource, { uri }: Artifact): PhysicalLocation => ({
-  artifactLocation: { uri, index: 0 },
+export const spotLocation = ({ line, column }: ReportSource, { uri, index }: Artifact): PhysicalLocation => ({
+  artifactLocation: { uri, index },
   region: { startLine: line, startColumn: column },
 })
 
