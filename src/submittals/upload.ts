@@ -49,4 +49,6 @@ export interface ScheduleRow {
   /** Name of the drawing's file, where the schedule has such a column. */
   drawing: string | null
   sign: SignDescription
+  /** Nobody said what the sign is for: `sign.use` is a guess, which the check must name (`CheckOptions.useAssumed`). */
+  useAssumed?: true
 }
