@@ -5,6 +5,7 @@ import { hasContent, SignDescription } from '../sign/description.js'
 import { faultsOf } from '../sign/faults.js'
 import { findStandards, type LoadedStandard } from '../standards/catalogue.js'
 import { DEFAULT_STANDARDS, DEFAULT_USE, Options, Standards } from '../check-options.js'
+import { drawingOfText } from '../drawing/drawing-of-text.js'
 import { CheckQuery, CheckRequest, CheckRequestKeys } from './check-request.js'
 import { isProgram, unsupported } from './errors.js'
 import { readForm } from './read-form.js'
@@ -51,12 +52,6 @@ const bare = (): Refusal =>
   new Refusal('invalid-description', 'The body is a description on its own. Wrap it: {"sign": …}.', [
     { detail: 'Give the description as the value of “sign”.', pointer: '/sign' },
   ])
-
-/** Text has no encoding any more, so that a declared one must not be believed: a byte order mark outranks it. */
-function drawingOfText(text: string): Uint8Array {
-  const declares = /^\s*<\?xml[^>]*encoding/u.test(text)
-  return new TextEncoder().encode(declares ? `\ufeff${text}` : text)
-}
 
 async function fromForm(form: Map<string, Buffer>): Promise<CheckInput> {
   const textOf = (name: string) => form.get(name)?.toString('utf8')
