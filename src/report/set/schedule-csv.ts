@@ -1,0 +1,48 @@
+import { csvTable, type Cell } from '../csv-table.js'
+import { STAGES } from '../finding-schema.js'
+import type { SetEvidence, SetSign } from './evidence.js'
+import { outcomeOf, whyNoReport, type Outcome } from './outcome.js'
+
+/** The columns of a sign; a sign without a report has nothing in them but what the schedule says and `problem`. */
+const COLUMNS: Record<string, (sign: SetSign) => Cell> = {
+  sign: ({ id }) => id,
+  mark: ({ mark }) => mark,
+  location: ({ location }) => location,
+  door: ({ door }) => door,
+  files: ({ files }) => files.join(', '),
+  use: ({ report }) => report?.use ?? null,
+  verdict: ({ report }) => report?.verdict ?? null,
+  ...Object.fromEntries(STAGES.map((stage) => [stage, ({ report }: SetSign) => report?.stages[stage] ?? null])),
+  failing: (sign) => counted(sign, 'fail'),
+  failing_waived: (sign) => counted(sign, 'fail-waived'),
+  undetermined: (sign) => counted(sign, 'undetermined'),
+  undetermined_waived: (sign) => counted(sign, 'undetermined-waived'),
+  to_measure: ({ report }) => report?.toMeasure.length ?? null,
+  failing_clauses: (sign) => clauses(sign, 'fail'),
+  waived_clauses: (sign) => clauses(sign, 'fail-waived'),
+  report: ({ report }) => report?.id ?? null,
+  problem: (sign) => (sign.report ? null : whyNoReport(sign)),
+}
+
+const findings = (sign: SetSign, outcome: Outcome) =>
+  sign.report?.findings.filter((finding) => finding.force === 'shall' && outcomeOf(sign, finding) === outcome)
+
+const counted = (sign: SetSign, outcome: Outcome): Cell => findings(sign, outcome)?.length ?? null
+
+const clauses = (sign: SetSign, outcome: Outcome): Cell =>
+  findings(sign, outcome)
+    ?.map(({ requirement }) => requirement)
+    .join(' ') ?? null
+
+/**
+ * The schedule with its verdicts: one row a sign, in the order of the set, then one column for the verdict of each standard. Counts are
+ * of requirements that verdicts rest on. A waiver changes no verdict: what it lets stand is counted in columns of its own.
+ */
+export function scheduleCsv({ signs }: SetEvidence): string {
+  const standards = [...new Set(signs.flatMap(({ report }) => report?.standards.map(({ id }) => id) ?? []))]
+  const rows = signs.map((sign) => [
+    ...Object.values(COLUMNS).map((cell) => cell(sign)),
+    ...standards.map((standard) => sign.report?.standards.find(({ id }) => id === standard)?.verdict ?? null),
+  ])
+  return csvTable([...Object.keys(COLUMNS), ...standards], rows)
+}
