@@ -9,7 +9,8 @@ import { standardCaveats } from './standard-caveats.js'
 
 export const NO_CERTIFICATION = 'This report is not a certification and not legal advice.'
 
-const ALWAYS = [
+/** What holds whatever was checked. */
+export const GENERAL_CAVEATS = [
   NO_CERTIFICATION,
   'State and local codes may be stricter than the standards named here.',
   'The authority having jurisdiction decides, and work that needs a licence is decided by those who hold it.',
@@ -46,7 +47,7 @@ interface CaveatInput {
 export function caveatsOf({ sign, standards, findings, stages, decisionRule }: CaveatInput): string[] {
   return [
     ...sign.assumptions.filter(({ isDoubtful }) => isDoubtful).map(({ text }) => text),
-    ...ALWAYS,
+    ...GENERAL_CAVEATS,
     ...(sign.use === 'exit-door' ? [LIFE_SAFETY] : []),
     ...(sign.use === 'gift' ? [GIFT] : []),
     ...declaredStages(findings, stages).map((stage) => DECLARED[stage]),

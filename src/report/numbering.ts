@@ -34,3 +34,9 @@ export function numbered(report: Report): Numbers {
     undecided: undecided.map((finding, i) => ({ number: failing.length + i + 1, finding })),
   }
 }
+
+/** A clause with its standard before it where a sign is held against several. */
+export const clauseOf = (
+  { standards }: Pick<Report, 'standards'>,
+  { requirement, clause }: Pick<Finding, 'requirement' | 'clause'>,
+): string => (standards.length === 1 ? clause : `${standardOfRequirement(requirement)} ${clause}`)

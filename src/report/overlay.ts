@@ -32,10 +32,10 @@ export const STANDING_WORDS: Record<SetWaiver['standing'], string> = {
 }
 
 /** Who lets it stand, why and until when. */
-export function waiverWords({ reason, author, authority, expires, standing }: SetWaiver): string {
+export function waiverWords({ reason, author, authority, expires, standing, at }: SetWaiver): string {
   const day = standing === 'expired' ? 'Held through' : 'Holds through'
   const until = expires === null ? 'Holds until withdrawn.' : `${day} ${timeWords(expires)}.`
-  return `${sentence(reason)} Authority reference: ${authority}. Entered by ${author}. ${until}`
+  return `${sentence(reason)} Authority reference: ${authority}. Entered by ${author}, ${timeWords(at)}. ${until}`
 }
 
 /** The finding that a waiver is for, by name where the report has it. */

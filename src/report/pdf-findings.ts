@@ -1,8 +1,7 @@
-import { standardOfRequirement } from '../standards/requirement-id.js'
 import { evidenceWords } from './evidence.js'
 import type { Finding } from './finding-schema.js'
 import { marginInShort, measuredInShort } from './in-short.js'
-import { findingsOf, type Numbered } from './numbering.js'
+import { clauseOf, findingsOf, type Numbered } from './numbering.js'
 import { isWaived, STANDING_WORDS, waiversFor, waiverWords, type Overlay } from './overlay.js'
 import { waiverLines } from './pdf-overlay.js'
 import type { Paper } from './pdf-paper.js'
@@ -18,12 +17,6 @@ const MOST_PLACES_TOLD = 10
 /** Points: room to write a value by hand. */
 const WRITING_HEIGHT = 34
 const BLANK = '_'.repeat(40)
-
-/** A clause with its standard before it where a sign is held against several. */
-export const clauseOf = (
-  { standards }: Report,
-  { requirement, clause }: Pick<Finding, 'requirement' | 'clause'>,
-): string => (standards.length === 1 ? clause : `${standardOfRequirement(requirement)} ${clause}`)
 
 const named = (report: Report, finding: Finding): string => {
   const force = finding.force === 'shall' ? '' : ` (${FORCE_WORDS[finding.force]})`

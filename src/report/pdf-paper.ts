@@ -28,6 +28,14 @@ export interface Part {
   place: string
 }
 
+/**
+ * What the library keeps of a sheet until the end, which its types lack: an array for each stroke and word. A sheet that is full is put
+ * together into one, which takes a fraction of the memory.
+ */
+interface PageContent {
+  buffer: Uint8Array[]
+}
+
 export class Paper {
   private readonly doc: PDFKit.PDFDocument
   private readonly root: Parent
@@ -36,6 +44,8 @@ export class Paper {
   private depth = 0
   private readonly groups = new Map<string, PDFKit.PDFOutline>()
   private sheetHead = ''
+  /** The sheet that was written last. */
+  private before?: PageContent
   /** What stands at the head of each sheet. */
   private readonly heads: string[] = []
 
@@ -60,7 +70,7 @@ export class Paper {
     delete this.doc.info.CreationDate
     // The library would write the same into a second, XML, form, with that date and without escaping a client's words.
     this.doc.endMetadata = () => undefined
-    this.doc.on('pageAdded', () => this.heads.push(this.sheetHead))
+    this.doc.on('pageAdded', () => this.sheetAdded())
     this.doc.addPage().font(REGULAR).fontSize(BODY).fillColor(INK)
     this.root = this.doc.struct('Document')
     this.doc.addStructure(this.root)
@@ -86,6 +96,12 @@ export class Paper {
     if (own < 3 && this.depth === 0) this.bookmark(text)
     this.write(`H${own}`, this.parent, () => this.doc.font(BOLD).fontSize(SIZES[own]).text(words, MARGIN))
     this.doc.y += GAP
+  }
+
+  private sheetAdded(): void {
+    this.heads.push(this.sheetHead)
+    this.before?.buffer.splice(0, Infinity, Buffer.concat(this.before.buffer))
+    this.before = this.doc.page.content as unknown as PageContent
   }
 
   private bookmark(text: string, under?: string): void {
@@ -130,12 +146,19 @@ export class Paper {
     this.parent = element
     this.doc.addNamedDestination(place, 'XYZ', MARGIN, this.doc.y, null)
     this.bookmark(name, under)
-    this.depth = 1
-    this.heading(1, name)
-    write()
-    this.depth = 0
+    this.lower(() => {
+      this.heading(1, name)
+      write()
+    })
     this.parent = this.root
     element.end()
+  }
+
+  /** The headings that `write` writes stand one level lower than they say. */
+  lower(write: () => void): void {
+    this.depth++
+    write()
+    this.depth--
   }
 
   /** Goes on on a new sheet. @param head stands at the head of the sheets from here on */

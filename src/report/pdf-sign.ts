@@ -10,8 +10,8 @@ import { STAGE_WORDS, VERDICT_SYMBOLS, VERDICT_WORDS, verdictSentence } from './
 
 /** Points to the millimetre. */
 const POINTS = 72 / 25.4
-/** The picture of a sign is no higher than this, so that what is wrong begins beside it. */
-const MOST_PICTURE = 345
+/** The picture of a sign is no higher than this, so that what is wrong begins beside it; in a set, so that a sheet holds most of a sign. */
+const MOST_PICTURE = { alone: 345, 'in-set': 200 }
 /** And stands on one sheet with its heading and the line under it. */
 const WORDS_ROUND_PICTURE = 90
 
@@ -42,7 +42,7 @@ export function verdict(paper: Paper, report: Report): void {
 }
 
 /** The redrawn sign with its marks. @param drawing as `reportSvg` makes it */
-export function figure(paper: Paper, drawing: string): void {
+export function figure(paper: Paper, drawing: string, place: keyof typeof MOST_PICTURE): void {
   const sign = signIn(drawing)
   const heading = () => paper.heading(2, 'The sign with its numbers')
   if (!sign) {
@@ -50,7 +50,7 @@ export function figure(paper: Paper, drawing: string): void {
     return paper.paragraph('Nothing on this sign has a known place, so there is nothing to draw.')
   }
   const { box, markup, description } = sign
-  const scale = Math.min(POINTS, paper.room.width / box.width, MOST_PICTURE / box.height)
+  const scale = Math.min(POINTS, paper.room.width / box.width, MOST_PICTURE[place] / box.height)
   paper.keep(box.height * scale + WORDS_ROUND_PICTURE)
   heading()
   paper.figure(box.height * scale, description, (doc, x, y) => {
@@ -78,15 +78,41 @@ export function reading(paper: Paper, { reading }: Report): void {
   else paper.list(all)
 }
 
-export function assumed(paper: Paper, { assumptions, ignored, unread }: Report): void {
+export function assumed(paper: Paper, report: Report): void {
+  const { assumptions } = report
   paper.heading(2, 'What was assumed')
   if (assumptions.length === 0) paper.paragraph('Nothing.')
   else paper.list(assumptions.map(({ about, text }) => ({ label: `${about}:`, text })))
   paper.heading(2, 'What was not looked at or not understood')
-  const left = [
-    ...ignored.map(({ source, why }) => `Line ${source.line}, column ${source.column}: ${why}`),
-    ...unread.map(({ where, why }) => `${placeWords(where)}: ${why}`),
-  ]
+  const left = leftOut(report)
   if (left.length === 0) paper.paragraph('Nothing in the drawing was left out.')
   else paper.list(left.map((text) => ({ text })))
+}
+
+const leftOut = ({ ignored, unread }: Report): string[] => [
+  ...ignored.map(({ source, why }) => `Line ${source.line}, column ${source.column}: ${why}`),
+  ...unread.map(({ where, why }) => `${placeWords(where)}: ${why}`),
+]
+
+/** The same in one list with caveats of this sign, and nothing at all where there is nothing to tell. */
+export function assumedInShort(paper: Paper, report: Report, caveats: readonly string[]): void {
+  const told = [
+    ...report.assumptions.map(({ about, text }) => ({ label: `Assumed, ${about}:`, text })),
+    ...leftOut(report).map((text) => ({ label: 'Not looked at or not understood:', text })),
+    ...caveats.map((text) => ({ label: 'To bear in mind:', text })),
+  ]
+  if (told.length === 0) return
+  paper.heading(2, 'What this rests on')
+  paper.list(told)
+}
+
+/** What it reads, in a line each for touch and sight. */
+export function readingInShort(paper: Paper, { reading }: Report): void {
+  const unread = 'could not be read'
+  const lettering = reading.lettering.map(({ text }) => text ?? unread)
+  const braille = reading.braille.flatMap(({ lines }) =>
+    lines.map(({ cells, text }) => (cells === null ? unread : `${cells}${text === null ? '' : ` (${text})`}`)),
+  )
+  paper.paragraph(lettering.length === 0 ? 'none' : lettering.join(' / '), 'Lettering: ')
+  paper.paragraph(braille.length === 0 ? 'none' : braille.join(' / '), 'Braille: ')
 }

@@ -5,8 +5,8 @@ import { passedSection, toMeasureSection, undecidedSection, wrongSection } from 
 import { overlaySection } from './pdf-overlay.js'
 import { Paper } from './pdf-paper.js'
 import { assumed, figure, reading, verdict } from './pdf-sign.js'
+import { sourcesSection } from './pdf-sources.js'
 import type { Report } from './schema.js'
-import { sourcesOf } from './sources.js'
 import { signName, VERDICT_WORDS } from './words.js'
 
 /**
@@ -22,7 +22,7 @@ export function reportPdf(report: Report, drawing: string, overlay: Overlay = NO
   paper.paragraph('Report on a tactile sign')
   paper.heading(2, 'Verdict')
   verdict(paper, report)
-  figure(paper, drawing)
+  figure(paper, drawing, 'alone')
   wrongSection(paper, report, failing, overlay)
   undecidedSection(paper, report, undecided, overlay)
   toMeasureSection(paper, report)
@@ -32,22 +32,9 @@ export function reportPdf(report: Report, drawing: string, overlay: Overlay = NO
   overlaySection(paper, report, overlay)
   paper.heading(2, 'Before you rely on this report')
   paper.list(report.caveats.map((text) => ({ text })))
-  sources(paper, report)
+  sourcesSection(paper, report)
   identity(paper, report)
   return paper.finish()
-}
-
-function sources(paper: Paper, report: Report): void {
-  const { documents, notes } = sourcesOf(report)
-  paper.heading(2, 'Sources')
-  if (documents.length === 0) return paper.paragraph('No clause applied.')
-  paper.list(
-    documents.map(({ document, where, clauses, confidence }) => ({
-      label: `${document}, ${confidence}:`,
-      text: `clauses ${clauses.join(', ')}.${where === '' ? '' : ` Published at ${where}`}`,
-    })),
-  )
-  if (notes.length > 0) paper.list(notes.map((text) => ({ text })))
 }
 
 function identity(paper: Paper, { id, engine, standards, decisionRule, unitSystem }: Report): void {

@@ -23,7 +23,10 @@ export interface ReadDocument {
  * Each document once for each standard and confidence, with the clauses read in it, and what to know of the reading; of what applies.
  * Clauses carry the name of their standard where a report holds the sign against several.
  */
-export function sourcesOf({ standards, findings }: Report): { documents: ReadDocument[]; notes: string[] } {
+export function sourcesOf({ standards, findings }: Pick<Report, 'standards' | 'findings'>): {
+  documents: ReadDocument[]
+  notes: string[]
+} {
   const several = standards.length > 1
   const documents = new Map<string, ReadDocument>()
   const notes = new Set<string>()

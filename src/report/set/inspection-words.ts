@@ -1,0 +1,39 @@
+import type { InspectionItem, InspectionPlace } from './inspection.js'
+
+/** The words and blanks that both forms of the inspection sheet share. */
+
+export const SHEET_NAME = 'Inspection sheet'
+
+export const NO_PLACE = 'Place not given'
+
+/** What is filled in once for the whole walk. */
+export const BLANKS = ['Inspector', 'Organisation', 'Date', 'Signature'] as const
+
+/** A reading counts for as much as the instrument behind it: a letter in the row names it. */
+export const INSTRUMENTS = {
+  caption: 'Instruments, each by its letter',
+  heads: ['Letter', 'Instrument', 'Serial number', 'Calibrated until', 'Expanded uncertainty (k = 2)'],
+  shares: [0.1, 0.32, 0.2, 0.18, 0.2],
+  letters: ['A', 'B', 'C'],
+}
+
+export const JUDGED = { head: 'Keeps it?', boxes: '☐ yes   ☐ no' }
+
+export const ADVICE_IS_ELSEWHERE =
+  'This sheet lists only what gauge, tape or eye must decide of what is required or recommended. Advice, and what the drawing decides, is in the reports. A waived row is marked and still to be found out.'
+
+const BLANK = '______'
+
+/** Blanks for the readings, each with the unit that the code prints first; one longer blank where there is only a judgement. */
+export const readingBlanks = ({ reading }: InspectionItem): string[] =>
+  reading === null
+    ? [BLANK.repeat(3)]
+    : Array.from({ length: reading.count }, () => (reading.unit === '' ? BLANK : `${BLANK} ${reading.unit}`))
+
+/** How each thing on the sheet is measured, once. */
+export function howList(places: readonly InspectionPlace[]): { title: string; how: string }[] {
+  const told = new Map<string, { title: string; how: string }>()
+  for (const { signs } of places)
+    for (const { items } of signs) for (const { title, how } of items) told.set(`${title}\n${how}`, { title, how })
+  return [...told.values()]
+}

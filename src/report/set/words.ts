@@ -1,0 +1,38 @@
+import { timeWords } from '../overlay.js'
+import type { IntakeProblem, SetEvidence, SetFinding, SetSign } from './evidence.js'
+
+/** The words that the forms of a set for people share. */
+
+export const FINDING_KINDS: Record<SetFinding['kind'], string> = {
+  'same-mark': 'The same mark twice',
+  'wording-differs': 'One room, different wording',
+  'typefaces-differ': 'Mixed typefaces',
+  'braille-spacing-differs': 'Mixed braille spacing',
+  'door-without-sign': 'Doors without a sign',
+}
+
+/** "schedule.csv, row 12, column Letter height". */
+export const problemPlace = ({ file, row, column }: IntakeProblem): string =>
+  [file, ...(row === null ? [] : [`row ${row}`]), ...(column === null ? [] : [`column ${column}`])].join(', ')
+
+export const nameOf = ({ name, id }: Pick<SetEvidence, 'name' | 'id'>): string =>
+  name === '' ? `Submittal ${id}` : name
+
+/** Where a sign hangs, as far as the schedule says; empty where it does not. */
+export const placeOf = ({ location, door }: Pick<SetSign, 'location' | 'door'>): string =>
+  [...(location === null ? [] : [location]), ...(door === null ? [] : [`door ${door}`])].join(', ')
+
+/** What a reader of the history needs to hold this evidence against it. */
+export const historyWords = ({ history }: SetEvidence): string =>
+  history.events === 1
+    ? 'One event is in the history of this submittal. Its digest, which stands for all that happened:'
+    : `${history.events} events are in the history of this submittal. The digest of the last, which stands for all before it:`
+
+export const datesOf = ({ createdAt, asOf }: SetEvidence): string =>
+  `Handed in ${timeWords(createdAt)}. Evidence as of ${timeWords(asOf)}.`
+
+/** Findings about the set and its upload do not come from a standard. */
+export const SET_FINDINGS_ARE =
+  'Seen by comparing the signs with each other. No clause is behind these; a person decides.'
+
+export const INTAKE_PROBLEMS_ARE = 'Not used, and so in no verdict. Everything else of the upload was used.'
