@@ -14,8 +14,8 @@ if ('refused' in environment) {
   process.exit(1)
 }
 
-const { host, port, logLevel, remarks } = environment
-const app = await buildService({ ...DEFAULT_SETTINGS, logLevel })
+const { host, port, logLevel, place, role, remarks } = environment
+const app = await buildService({ ...DEFAULT_SETTINGS, logLevel, place, role })
 for (const remark of remarks) app.log.warn(remark)
 closeWithGrace({ delay: GRACE, logger: app.log }, async ({ signal, err }) => {
   if (err) app.log.error({ err }, 'the process stops because of an error')

@@ -98,7 +98,7 @@ export const ReportToMeasure = z
 
 const count = z.int().nonnegative()
 
-const ReportSummary = z
+export const ReportSummary = z
   .strictObject({ pass: count, fail: count, undetermined: count, notApplicable: count })
   .describe('How many findings of each verdict, whatever their force.')
 

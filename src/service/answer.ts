@@ -19,13 +19,13 @@ import { keptAnswer } from './kept-answer.js'
 import { ServiceProblem } from './problems.js'
 import { fromJson } from './read-request.js'
 import { readingAnswer } from './reading-answer.js'
-import type { Answer, CheckTask, RefusedAnswer, ReportType, Task, UnreadTask } from './task.js'
+import type { Answer, AnsweredTask, CheckTask, RefusedAnswer, ReportType, UnreadTask } from './task.js'
 
 /**
  * What the core answers to a task, as text or as bytes of text, in the form asked for.
  * @throws {Refusal} when the input cannot be judged at all.
  */
-export function answer(task: Task, translator: Translator): Answer {
+export function answer(task: AnsweredTask, translator: Translator): Answer {
   if (task.kind === 'reading') return { body: JSON.stringify(readingAnswer(readSign(task.input, translator))) }
   if (task.kind === 'correction') return { body: correctionAnswer(task.input, translator) }
   if (task.kind === 'drawing') return { body: drawingAnswer(task.input, task.type, translator) }
@@ -63,21 +63,26 @@ function written(report: Report, sign: Sign, { type, input }: CheckTask): string
 }
 
 /** The same across threads, where an error keeps its message only: a refusal is answered as plain data. */
-export function answerOrRefusal(task: Task | UnreadTask, translator: Translator): Answer | RefusedAnswer {
+export function answerOrRefusal(task: AnsweredTask | UnreadTask, translator: Translator): Answer | RefusedAnswer {
   try {
     const { body, tag, made } = answer('json' in task ? read(task) : task, translator)
     // Bytes cross with all the memory that they are a part of, so they get a small one of their own.
     const own = typeof body === 'string' ? body : new Uint8Array(body)
     return { body: own, ...(tag !== undefined && { tag }), ...(made && { made }) }
   } catch (error) {
-    const known = error instanceof Refusal || (error instanceof ServiceProblem && error.type === 'malformed-json')
-    if (!known) throw error
-    const { type, detail, errors, excess, conflicts } = error as Refusal
-    return { refused: { type, detail, errors, ...(excess && { excess }), ...(conflicts && { conflicts }) } }
+    return refusedAnswer(error)
   }
 }
 
-function read(task: UnreadTask): Task {
+/** @throws the error, when it is no refusal */
+export function refusedAnswer(error: unknown): RefusedAnswer {
+  const known = error instanceof Refusal || (error instanceof ServiceProblem && error.type === 'malformed-json')
+  if (!known) throw error
+  const { type, detail, errors, excess, conflicts } = error as Refusal
+  return { refused: { type, detail, errors, ...(excess && { excess }), ...(conflicts && { conflicts }) } }
+}
+
+function read(task: UnreadTask): AnsweredTask {
   const { json, ...question } = task
   const body = new LongJson(json).read()
   if (question.kind !== 'dot-plan') return { ...question, input: fromJson(body) }

@@ -1,4 +1,6 @@
 import { z } from 'zod'
+import type { Place } from '../submittals/store/connect.js'
+import type { Settings } from './settings.js'
 
 /** What the environment says, checked. main.ts hands it in, so that nothing else reads the environment. */
 
@@ -6,6 +8,8 @@ export interface Environment {
   host: string
   port: number
   logLevel: string
+  place: Place
+  role: Settings['role']
   /** Said once in the log: settings that have no effect yet. */
   remarks: string[]
 }
@@ -16,7 +20,7 @@ const LOOPBACK = ['127.0.0.1', '::1', 'localhost']
 const Variables = z.object({
   PORT: z.coerce.number().int().min(0).max(HIGHEST_PORT).default(8080),
   HOST: z.string().min(1).default('127.0.0.1'),
-  DATA_DIR: z.string().min(1).optional(),
+  DATA_DIR: z.string().min(1).default('./data'),
   DATABASE_URL: z.string().min(1).optional(),
   ROLE: z.enum(['all', 'api', 'worker']).default('all'),
   AUTH: z.enum(['off', 'keys']).optional(),
@@ -38,11 +42,9 @@ export function readEnvironment(variables: Record<string, string | undefined>): 
       `HOST=${HOST} can be reached from other machines, and API keys do not exist in this version. ` +
         'Set AUTH=off if everyone who can reach it may call it, or HOST=127.0.0.1.',
     )
-  if (ROLE === 'worker') refused.push('ROLE=worker: nothing is kept in this version, so that a worker has no work.')
+  if (ROLE !== 'all' && DATABASE_URL === undefined)
+    refused.push(`ROLE=${ROLE}: several processes share one PostgreSQL. Set DATABASE_URL, or ROLE=all.`)
   if (refused.length > 0) return { refused }
-  const remarks = [
-    ...(DATABASE_URL === undefined ? [] : ['DATABASE_URL has no effect: nothing is kept in this version.']),
-    ...(DATA_DIR === undefined ? [] : ['DATA_DIR has no effect: nothing is kept in this version.']),
-  ]
-  return { host: HOST, port: PORT, logLevel: LOG_LEVEL, remarks }
+  const place = DATABASE_URL === undefined ? { folder: DATA_DIR } : { url: DATABASE_URL }
+  return { host: HOST, port: PORT, logLevel: LOG_LEVEL, place, role: ROLE, remarks: [] }
 }

@@ -2,7 +2,9 @@ import type { IncomingMessage } from 'node:http'
 import { finished } from 'node:stream/promises'
 import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
 import { Refusal } from '../refusal.js'
-import { PROBLEM_MEDIA_TYPE, problemOf, ServiceProblem } from './problems.js'
+import { NotKept, NotNow } from '../submittals/keeping.js'
+import { troubleOf, type Trouble } from '../submittals/store/outage.js'
+import { PROBLEM_MEDIA_TYPE, problemOf, ServiceProblem, type ProblemCause } from './problems.js'
 import { LIMITS } from './settings.js'
 
 /** Every error leaves as a problem document; what the framework throws is put into our own types here. */
@@ -20,10 +22,13 @@ export function installErrorHandler(app: FastifyInstance) {
   app.setErrorHandler(async (error: FastifyError | Error, request, reply) => {
     const cause = causeOf(error, request)
     if (cause.type === 'too-large') await readAway(request.raw)
-    if (cause.type === 'internal-error') request.log.error({ err: error }, 'a request could not be answered')
+    if (LOGGED.includes(cause.type)) request.log.error({ err: error }, 'a request could not be answered')
     return sendProblem(request, reply, cause)
   })
 }
+
+/** Problems whose cause whoever runs the service must see. */
+const LOGGED: ProblemCause['type'][] = ['internal-error', 'store-unavailable', 'storage-full']
 
 /** Milliseconds for which the rest of a refused body is read. */
 const LONGEST_READING_AWAY = 2000
@@ -38,9 +43,29 @@ async function readAway(body: IncomingMessage) {
   await finished(body, { signal: timeout, cleanup: true }).catch(() => undefined)
 }
 
+/** Seconds after which a store that is gone, or full, may be asked again. */
+const STORE_RETRY = { unreachable: '5', full: '60' }
+
+const OF_STORE: Record<Trouble, () => ServiceProblem> = {
+  unreachable: () =>
+    new ServiceProblem('store-unavailable', 'The database does not answer.', [], undefined, {
+      'retry-after': STORE_RETRY.unreachable,
+    }),
+  full: () =>
+    new ServiceProblem('storage-full', 'There is no room left to keep this.', [], undefined, {
+      'retry-after': STORE_RETRY.full,
+    }),
+}
+
+const pathOf = (request: FastifyRequest): string => request.url.split('?', 1)[0] ?? ''
+
 /** What an error is in our terms; anything unforeseen is a fault of ours and tells nothing. */
 export function causeOf(error: FastifyError | Error, request: FastifyRequest): ServiceProblem | Refusal {
   if (error instanceof ServiceProblem || error instanceof Refusal) return error
+  if (error instanceof NotKept) return new ServiceProblem('not-found', `There is nothing at ${pathOf(request)}.`)
+  if (error instanceof NotNow) return new ServiceProblem('not-now', error.message)
+  const trouble = troubleOf(error)
+  if (trouble) return OF_STORE[trouble]()
   const code = 'code' in error ? error.code : ''
   switch (code) {
     case 'FST_ERR_CTP_INVALID_JSON_BODY':

@@ -19,6 +19,7 @@ import {
   MOST_NAMES,
   MOST_VALUES,
 } from '../sign/description.js'
+import { UPLOAD_LIMITS } from '../submittals/intake/limits.js'
 import { LONGEST } from '../sign/length.js'
 import { problemAddress } from './problems.js'
 import type { ProblemType } from './problem-table.js'
@@ -80,8 +81,23 @@ const SERVICE_COUNTS: Record<keyof typeof SERVICE, [counts: string, beyond: stri
   formField: ['bytes of the description, the standards or the options as a part of a form', 'too-large'],
   formParts: ['parts of a form', 'too-large'],
   translation: ['bytes of the JSON body of a translation', 'too-large'],
+  upload: ['bytes of everything that is sent to a submittal at once', 'too-large'],
+  uploadFiles: ['files that are sent to a submittal at once; a zip is one', 'too-large'],
   inlineJson: ['bytes of a JSON body that is checked at once', 'checked in a thread of its own'],
 }
+
+const UPLOAD_COUNTS: Record<keyof typeof UPLOAD_LIMITS, string> = {
+  files: 'files, those in zips counted one by one',
+  unpacked: 'bytes that all zips together unpack to',
+  drawing: 'bytes of one drawing',
+  schedule: 'bytes of one schedule',
+  json: 'bytes of one JSON file',
+  allJson: 'bytes of all JSON files together',
+  ratio: 'times its own size that a zip may unpack to',
+  signs: 'signs of one upload',
+  entries: 'entries of all JSON files together',
+}
+const UPLOAD_BEYOND = 'left out, and listed in `problems`'
 
 const rowsOf = <K extends string>(values: Record<K, number>, row: (name: K) => [counts: string, beyond: string]) =>
   (Object.keys(values) as K[]).map((name): LimitRow => {
@@ -198,6 +214,7 @@ export const LIMIT_TABLES: Readonly<Record<string, LimitRow[]>> = {
       beyond: undecided,
     },
   ],
+  'An upload to a submittal': rowsOf(UPLOAD_LIMITS, (name) => [UPLOAD_COUNTS[name], UPLOAD_BEYOND]),
   'A description': [
     { name: 'LONGEST_TEXT', value: LONGEST_TEXT, counts: 'UTF-16 units of one text or line', beyond: invalid },
     {

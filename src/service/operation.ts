@@ -32,6 +32,7 @@ export const TAGS = {
   checks: 'Hold a sign against standards.',
   braille: 'Put print into braille and read it back.',
   making: 'From a verdict to what is made.',
+  submittals: 'Sets of signs that are kept, with their history.',
   standards: 'The standards as tables.',
   operations: 'For those who run the service.',
 } as const

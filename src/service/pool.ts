@@ -92,8 +92,9 @@ export class Pool {
   }
 
   private limitOf(task: Task | UnreadTask): number {
-    const { timeLimit, pageTimeLimit, planTimeLimit } = this.settings
+    const { timeLimit, pageTimeLimit, planTimeLimit, uploadTimeLimit } = this.settings
     if (task.kind === 'dot-plan') return planTimeLimit
+    if (task.kind === 'upload') return uploadTimeLimit
     return task.kind === 'check' && task.type === 'application/pdf' ? pageTimeLimit : timeLimit
   }
 
@@ -123,11 +124,12 @@ const busy = (): ServiceProblem =>
 
 /** A task whose bytes can be handed over, and these. */
 function handedOver(task: Task | UnreadTask): { handed: Task | UnreadTask; bytes?: Uint8Array<ArrayBuffer> } {
-  if ('json' in task) {
+  if (task.kind !== 'upload' && 'json' in task) {
     const json = ownBytes(task.json)
     return { handed: { ...task, json }, bytes: json }
   }
-  if (task.kind === 'dot-plan' || task.kind === 'drawing' || !task.input.drawing) return { handed: task }
+  if (task.kind === 'dot-plan' || task.kind === 'drawing' || task.kind === 'upload') return { handed: task }
+  if (!task.input.drawing) return { handed: task }
   const drawing = ownBytes(task.input.drawing)
   return { handed: { ...task, input: { ...task.input, drawing } }, bytes: drawing }
 }

@@ -22,6 +22,10 @@ export type ProblemType =
   | 'method-not-allowed'
   | 'not-acceptable'
   | 'unsupported-media-type'
+  | 'not-now'
+  | 'no-signs'
+  | 'store-unavailable'
+  | 'storage-full'
   | 'busy'
   | 'internal-error'
 
@@ -172,6 +176,37 @@ export const PROBLEMS: Record<ProblemType, ProblemKind> = {
     remedy:
       'Leave out one of the standards or the wish that the conflict names, take a larger panel or a shorter text.',
     example: 'The standards exclude each other: no drawing satisfies them all.',
+  },
+  'not-now': {
+    status: 409,
+    title: 'What is asked does not go with the state of the thing',
+    meaning: 'The submittal was cancelled, or has already been checked, so that this can no longer be done to it.',
+    remedy: 'Read the submittal’s state and make a new submittal where one is needed.',
+    example: 'The submittal was cancelled; make a new one for further signs.',
+  },
+  'no-signs': {
+    status: 422,
+    title: 'The upload holds no sign that can be kept',
+    meaning:
+      'None of the files, rows or entries could be used, so that nothing was kept. `errors` says why, one by one.',
+    remedy: 'Put right what `errors` names and send the upload again.',
+    example: 'Nothing of the upload could be used.',
+  },
+  'store-unavailable': {
+    status: 503,
+    title: 'What is kept cannot be reached',
+    meaning:
+      'The database does not answer. Nothing was changed by this request, or all of it was and only the answer is missing.',
+    remedy:
+      'Ask again after the seconds that the Retry-After header names, with the same Idempotency-Key where something is created.',
+    example: 'The database does not answer.',
+  },
+  'storage-full': {
+    status: 503,
+    title: 'There is no room left to keep this',
+    meaning: 'The disk or the database is full. Nothing of this request was kept; what was kept before is whole.',
+    remedy: 'Tell whoever runs the service; then send the request again.',
+    example: 'There is no room left to keep this.',
   },
   busy: {
     status: 503,

@@ -25,6 +25,11 @@ import { installReference } from './reference.js'
 import { installSecurityHeaders } from './security-headers.js'
 import { LIMITS, type Settings } from './settings.js'
 import { standardRoutes } from './standards.js'
+import { changeRoutes } from './submittals/changes.js'
+import { createRoutes } from './submittals/create.js'
+import { openKeeping } from './submittals/open.js'
+import { signRoutes } from './submittals/signs.js'
+import { submittalRoutes } from './submittals/submittals.js'
 import { translationRoutes } from './translations.js'
 
 export interface Dependencies {
@@ -38,7 +43,8 @@ declare module 'fastify' {
   }
 }
 
-const REQUEST_TIMEOUT = 30_000
+/** Milliseconds in which a request must be there as a whole: long enough for a large upload over a slow line. */
+const REQUEST_TIMEOUT = 120_000
 
 /** Builds the whole HTTP service, ready to listen or to be injected into. `close()` stops it and its threads. */
 export async function buildService(
@@ -63,8 +69,16 @@ export async function buildService(
     done(null, payload)
   })
   const pool = new Pool(settings, (error) => app.log.error({ err: error }, 'a worker thread failed'))
-  app.addHook('onListen', async () => void pool.start())
-  app.addHook('onClose', () => pool.close())
+  const kept = await openKeeping(settings, pool, app.log)
+  app.addHook('onListen', async () => {
+    pool.start()
+    kept.start()
+  })
+  app.addHook('onClose', async () => {
+    await kept.close()
+    await pool.close()
+  })
+  app.decorateRequest('actor', null)
 
   app.setValidatorCompiler(validatorCompiler)
   app.setSerializerCompiler(() => (data) => JSON.stringify(data))
@@ -97,6 +111,10 @@ export async function buildService(
   dotPlanRoutes(app, { translator, pool })
   standardRoutes(app)
   commonRoute(app)
+  createRoutes(app, kept.keeping, pool)
+  submittalRoutes(app, kept.keeping)
+  signRoutes(app, kept.keeping)
+  changeRoutes(app, kept.keeping)
   await app.ready()
   return app
 }

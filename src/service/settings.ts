@@ -1,4 +1,5 @@
 import { availableParallelism } from 'node:os'
+import type { Place } from '../submittals/store/connect.js'
 
 /** Everything that a running service may be told. Read from the environment in main.ts only; tests build their own. */
 export interface Settings {
@@ -13,10 +14,16 @@ export interface Settings {
   pageTimeLimit: number
   /** The same for a plan of dots. */
   planTimeLimit: number
+  /** The same for the reading of what is uploaded to a submittal. */
+  uploadTimeLimit: number
   /** Megabytes of heap that one thread may use. */
   heapLimit: number
   /** Checks that may wait for a thread. */
   queueLimit: number
+  /** Where submittals are kept; without one they are gone with the process. */
+  place?: Place
+  /** `api`: answers only; `worker`: checks what is queued only. */
+  role: 'all' | 'api' | 'worker'
 }
 
 /** With a thread to spare, the next drawing need not wait for a new thread when one was stopped. */
@@ -29,8 +36,10 @@ export const DEFAULT_SETTINGS: Settings = {
   timeLimit: 1800,
   pageTimeLimit: 10_000,
   planTimeLimit: 60_000,
+  uploadTimeLimit: 60_000,
   heapLimit: 256,
   queueLimit: 16 * availableParallelism(),
+  role: 'all',
 }
 
 /** Largest bodies that are read, in bytes. */
@@ -44,6 +53,9 @@ export const LIMITS = {
   /** The description, the standards or the options as a part of a form. */
   formField: 512 * 1024,
   formParts: 8,
+  /** Everything that is sent to a submittal at once. */
+  upload: 100 * 1024 * 1024,
+  uploadFiles: 2000,
   /** A larger JSON body is checked in a worker, so that it never holds up the others. */
   inlineJson: 4 * 1024,
 }

@@ -1,11 +1,13 @@
 import type { CheckInput } from '../check.js'
 import type { PlanSettings } from '../make/dot-plan/schema.js'
 import type { MadeReport } from '../submittals/outcome.js'
+import type { UploadedFile } from '../submittals/upload.js'
 import type { Exclusion, Fault, RefusalType } from '../refusal.js'
 import type { PlanType } from './dot-plan-answer.js'
 import type { PlanTaskInput } from './dot-plan-request.js'
 import type { DrawingType } from './drawing-answer.js'
 import type { DrawingTaskInput } from './drawing-request.js'
+import type { ReadUpload } from './submittals/upload-answer.js'
 
 /** What is asked of the core, and what it answers, as plain data that crosses threads. */
 
@@ -20,7 +22,10 @@ export const REPORT_TYPES = [
 ] as const
 export type ReportType = (typeof REPORT_TYPES)[number]
 
-export type Task = (Question & { input: CheckInput }) | PlanTask | DrawingTask | KeptTask
+export type Task = AnsweredTask | UploadTask
+
+/** What is answered in one step; an upload is read file by file. */
+export type AnsweredTask = (Question & { input: CheckInput }) | PlanTask | DrawingTask | KeptTask
 
 export interface CheckQuestion {
   kind: 'check'
@@ -40,6 +45,13 @@ export interface PlanTask {
 export interface KeptTask {
   kind: 'kept'
   input: CheckInput
+}
+
+/** What was uploaded to a submittal: files, or one body of JSON. */
+export interface UploadTask {
+  kind: 'upload'
+  files: UploadedFile[]
+  json?: Uint8Array
 }
 
 export interface DrawingTask {
@@ -65,6 +77,8 @@ export interface Answer {
   tag?: string
   /** Of a kept sign; the body is empty then. */
   made?: MadeReport
+  /** Of an upload; the body is empty then. */
+  upload?: ReadUpload
 }
 
 /** A `Refusal` of the core, or what is wrong with the JSON. */

@@ -182,6 +182,7 @@ function signRow(submittal: string, position: number, sign: UploadedSign, drawin
     revision: 1,
     state: 'queued',
     report: null,
+    report_revision: null,
     verdict: null,
     summary: null,
     stages: null,

@@ -48,6 +48,7 @@ export async function keepOutcome(
           ? {
               state: 'done',
               report: outcome.made.id,
+              report_revision: asked.revision,
               verdict: outcome.made.verdict,
               stages: JSON.stringify(outcome.made.stages),
               summary: JSON.stringify(outcome.made.summary),
@@ -58,6 +59,7 @@ export async function keepOutcome(
           : {
               state: 'done',
               report: null,
+              report_revision: null,
               verdict: null,
               stages: null,
               summary: null,

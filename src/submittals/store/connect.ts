@@ -27,11 +27,16 @@ const MOST_CONNECTIONS = 10
 /** Milliseconds after which a database that does not answer counts as gone. */
 const CONNECTION_TIMEOUT = 3000
 
-/** Opens the place and brings its tables up to date. @throws when it cannot be reached or written. */
-export async function openStore(place: Place, onError: (error: Error) => void): Promise<Store> {
-  const store = 'url' in place ? openPostgres(place.url, onError) : openSqlite(place.folder)
+/**
+ * Opens the place and brings its tables up to date.
+ * @param place none: everything is in memory and gone with the process
+ * @throws when it cannot be reached or written
+ */
+export async function openStore(place: Place | undefined, onError: (error: Error) => void): Promise<Store> {
+  const inPostgres = place !== undefined && 'url' in place
+  const store = inPostgres ? openPostgres(place.url, onError) : openSqlite(place?.folder)
   try {
-    await migrate(store.db, 'url' in place ? 'bytea' : 'blob')
+    await migrate(store.db, inPostgres ? 'bytea' : 'blob')
   } catch (error) {
     await store.close()
     throw error
@@ -39,15 +44,16 @@ export async function openStore(place: Place, onError: (error: Error) => void): 
   return store
 }
 
-function openSqlite(folder: string): Store {
-  mkdirSync(join(folder, FILES_FOLDER), { recursive: true })
-  const file = new BetterSqlite(join(folder, FILE_NAME), { timeout: BUSY_TIMEOUT })
+function openSqlite(folder: string | undefined): Store {
+  const files = folder === undefined ? undefined : join(folder, FILES_FOLDER)
+  if (files !== undefined) mkdirSync(files, { recursive: true })
+  const file = new BetterSqlite(folder === undefined ? ':memory:' : join(folder, FILE_NAME), { timeout: BUSY_TIMEOUT })
   file.pragma('journal_mode = WAL')
   // What is acknowledged is on the disk, a power cut included.
   file.pragma('synchronous = FULL')
   file.pragma('foreign_keys = ON')
   const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: file }) })
-  return { db, files: new Files(db, join(folder, FILES_FOLDER)), pool: undefined, close: () => db.destroy() }
+  return { db, files: new Files(db, files), pool: undefined, close: () => db.destroy() }
 }
 
 function openPostgres(url: string, onError: (error: Error) => void): Store {

@@ -102,6 +102,8 @@ export interface SignRow {
   revision: number
   state: SignState
   report: string | null
+  /** The revision that the report is of. */
+  report_revision: number | null
   verdict: string | null
   /** JSON: counts by verdict; verdicts by stage; a problem document; what the set is compared by. */
   summary: string | null

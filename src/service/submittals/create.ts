@@ -1,0 +1,138 @@
+import type { FastifyInstance, FastifyRequest } from 'fastify'
+import type { z } from 'zod'
+import { DEFAULT_STANDARDS, Options, Standards, type Options as CheckOptions } from '../../check-options.js'
+import { findStandards } from '../../standards/catalogue.js'
+import { LONGEST_NAME, text } from '../../sign/text.js'
+import { addSigns, createSubmittal, ownSubmittal, type Received } from '../../submittals/create.js'
+import { SubmittalRequest } from '../../submittals/intake/submittal-json.js'
+import type { Keeping } from '../../submittals/keeping.js'
+import type { IntakeProblem } from '../../report/set/evidence.js'
+import { actorOf } from '../actor.js'
+import type { Pool } from '../pool.js'
+import { ServiceProblem } from '../problems.js'
+import { invalid } from '../read-request.js'
+import { LIMITS } from '../settings.js'
+import { SubmittalResource } from './resources.js'
+import type { ProblemType } from '../problem-table.js'
+import { route, SubmittalParams, submittalOf, type Described } from './route.js'
+import { addressOf } from './rows.js'
+import { resourceOf } from './submittals.js'
+import { UploadForm } from './upload-form.js'
+import { readUploadRequest } from './upload-request.js'
+
+/** POST /v1/submittals and POST /v1/submittals/{id}/signs: what is acknowledged here is kept. */
+
+const REQUESTS = {
+  'multipart/form-data': { schema: UploadForm },
+  'application/json': { schema: SubmittalRequest },
+}
+const PROBLEMS: ProblemType[] = [
+  'malformed-json',
+  'malformed-request',
+  'invalid-description',
+  'no-signs',
+  'too-large',
+  'too-complex',
+  'unknown-standard',
+  'unsupported-media-type',
+  'storage-full',
+  'busy',
+]
+
+/** What a set is called that nobody named. */
+const NAMELESS = 'Submittal'
+/** Problems of an upload that come with a refusal; a submittal that is kept has all of them. */
+const MOST_ERRORS = 200
+
+const Name = text(LONGEST_NAME)
+
+export function createRoutes(app: FastifyInstance, keeping: Keeping, pool: Pool) {
+  const create: Described = {
+    id: 'createSubmittal',
+    summary: 'Upload a set of signs',
+    description:
+      'Takes drawings, zips of drawings, sign schedules (CSV or XLSX) and descriptions (JSON) together, or one body of JSON. All that could be used is kept and queued before this is answered; what could not is in `problems`.',
+    requests: REQUESTS,
+    answer: SubmittalResource,
+    status: 202,
+    problems: PROBLEMS,
+  }
+  app.post('/v1/submittals', { ...route(create), bodyLimit: LIMITS.upload }, async (request, reply) => {
+    const { received, fields } = await receive(request, pool)
+    const standards = pinned(fields.standards ?? DEFAULT_STANDARDS)
+    const given = { ...received, name: fields.name ?? NAMELESS, standards, options: fields.options ?? {} }
+    const id = await createSubmittal(keeping, actorOf(request), given)
+    const row = await ownSubmittal(keeping, actorOf(request), id)
+    return reply
+      .code(202)
+      .header('location', addressOf(id))
+      .send(await resourceOf(keeping, row))
+  })
+
+  const add: Described = {
+    ...create,
+    id: 'addSigns',
+    summary: 'Add signs to a submittal',
+    description:
+      'Takes what creating one takes; the signs come behind those that are there. Its name, standards and options stay.',
+    problems: [...PROBLEMS, 'not-now'],
+  }
+  app.post(
+    '/v1/submittals/:submittal/signs',
+    { ...route(add, SubmittalParams), bodyLimit: LIMITS.upload },
+    async (request, reply) => {
+      const { submittal } = submittalOf(request)
+      await ownSubmittal(keeping, actorOf(request), submittal)
+      const { received } = await receive(request, pool)
+      await addSigns(keeping, actorOf(request), submittal, received)
+      const row = await ownSubmittal(keeping, actorOf(request), submittal)
+      return reply
+        .code(202)
+        .header('location', addressOf(submittal))
+        .send(await resourceOf(keeping, row))
+    },
+  )
+}
+
+interface Fields {
+  name?: string
+  standards?: string[]
+  options?: CheckOptions
+}
+
+async function receive(request: FastifyRequest, pool: Pool): Promise<{ received: Received; fields: Fields }> {
+  const { files, json, name, standards, options } = await readUploadRequest(request)
+  const said: Fields = {
+    ...(name !== undefined && { name: checked(Name, name, '/name') }),
+    ...(standards !== undefined && { standards: checked(Standards, standards, '/standards') }),
+    ...(options !== undefined && { options: checked(Options, options, '/options') }),
+  }
+  if (said.standards) pinned(said.standards)
+  const { upload: read } = await pool.run({ kind: 'upload', files, ...(json && { json }) })
+  if (!read) throw new Error('an upload was answered without what it holds')
+  const { upload, head } = read
+  if (upload.signs.length === 0) throw noSigns(upload.problems)
+  const kept = json ? [{ name: BODY_NAME, bytes: json }] : files
+  return { received: { files: kept, upload }, fields: { ...head, ...said } }
+}
+
+/** The name under which a body of JSON is kept. */
+const BODY_NAME = 'submittal.json'
+
+/** Every id with the revision of today. @throws {Refusal} `unknown-standard` */
+const pinned = (standards: readonly string[]): string[] =>
+  findStandards(standards).map(({ id, revision }) => `${id}@${revision}`)
+
+function noSigns(problems: readonly IntakeProblem[]): ServiceProblem {
+  const errors = problems.slice(0, MOST_ERRORS).map(({ file, row, column, detail }) => ({
+    detail:
+      [file, row === null ? '' : `row ${row}`, column ?? ''].filter((part) => part !== '').join(', ') + `: ${detail}`,
+  }))
+  return new ServiceProblem('no-signs', 'Nothing of the upload could be used, and nothing was kept.', errors)
+}
+
+function checked<T extends z.ZodType>(schema: T, value: unknown, pointer: string): z.infer<T> {
+  const parsed = schema.safeParse(value)
+  if (parsed.success) return parsed.data
+  throw invalid(parsed.error, schema, pointer)
+}

@@ -1,0 +1,96 @@
+import type { FastifyBaseLogger } from 'fastify'
+import type { CheckInput } from '../../check.js'
+import { Refusal } from '../../refusal.js'
+import { checkSign } from '../../submittals/check-sign.js'
+import { NOBODY, type Keeping } from '../../submittals/keeping.js'
+import type { Outcome } from '../../submittals/outcome.js'
+import { BossQueue } from '../../submittals/queue/boss-queue.js'
+import type { Queue } from '../../submittals/queue/queue.js'
+import { TableQueue } from '../../submittals/queue/table-queue.js'
+import { now } from '../../submittals/store/ids.js'
+import { openStore, type Store } from '../../submittals/store/connect.js'
+import { Worker } from '../../submittals/work.js'
+import type { Pool } from '../pool.js'
+import { PROBLEMS } from '../problem-table.js'
+import { problemAddress } from '../problems.js'
+import type { Settings } from '../settings.js'
+
+/** Opens what submittals are kept in, and starts the work on them. */
+
+export interface KeepingService {
+  keeping: Keeping
+  start(): void
+  /** Finishes what is being checked. */
+  close(): Promise<void>
+}
+
+export async function openKeeping(settings: Settings, pool: Pool, log: FastifyBaseLogger): Promise<KeepingService> {
+  const store = await openStore(settings.place, (err) => log.error({ err }, 'the database reports a fault'))
+  const queue = queueOf(store, log)
+  try {
+    await queue.start()
+    await makeLocal(store)
+  } catch (error) {
+    await store.close()
+    throw error
+  }
+  const keeping: Keeping = { store, queue, awaken: () => worker.awaken() }
+  const worker = new Worker({
+    queue,
+    name: 'checks',
+    // One thread is left for those who wait for an answer.
+    atOnce: settings.role === 'worker' ? settings.threads : Math.max(1, settings.threads - 1),
+    perform: (job) =>
+      checkSign(job, {
+        keeping,
+        check: (question) => checkInThread(pool, question),
+        givenUp: () =>
+          problemOf('internal-error', 'The sign could not be checked, although it was tried several times.'),
+        whenChecked: () => Promise.resolve({}),
+      }),
+    onError: (err) => log.error({ err }, 'work on a submittal failed; it will be tried again'),
+  })
+  return {
+    keeping,
+    start: () => {
+      if (settings.role !== 'api') worker.start()
+    },
+    close: async () => {
+      await worker.stop()
+      await queue.close()
+      await store.close()
+    },
+  }
+}
+
+const queueOf = ({ db, pool }: Store, log: FastifyBaseLogger): Queue =>
+  pool ? new BossQueue(pool, (err) => log.error({ err }, 'the queue reports a fault')) : new TableQueue(db)
+
+/** The organisation of those who need no key. */
+async function makeLocal({ db }: Store): Promise<void> {
+  const id = NOBODY.organisation
+  await db
+    .insertInto('organisations')
+    .values({ id, name: id, created_at: now() })
+    .onConflict((c) => c.column('id').doNothing())
+    .execute()
+}
+
+/** @throws when it is to be tried again: all threads are taken, or something unforeseen happened */
+async function checkInThread(pool: Pool, input: CheckInput): Promise<Outcome> {
+  try {
+    const { made } = await pool.run({ kind: 'kept', input })
+    if (!made) throw new Error('a kept sign was answered without a report')
+    return { made }
+  } catch (error) {
+    if (!(error instanceof Refusal)) throw error
+    const { type, detail, errors, excess } = error
+    return { problem: { ...problemOf(type, detail), ...(errors.length > 0 && { errors }), ...excess } }
+  }
+}
+
+/** A problem document that belongs to a sign, not to a request, and so has no instance. */
+function problemOf(type: keyof typeof PROBLEMS, detail: string): Record<string, unknown> {
+  const { title, status } = PROBLEMS[type]
+  return { type: problemAddress(type), title, status, detail }
+}

@@ -1,0 +1,86 @@
+import type { FastifyRequest } from 'fastify'
+import type { UploadedFile } from '../../submittals/upload.js'
+import { shownName } from '../../submittals/intake/names.js'
+import { unsupported } from '../errors.js'
+import { LongJson, readJson } from '../json.js'
+import { ServiceProblem } from '../problems.js'
+import { listOf } from '../read-request.js'
+import { LIMITS } from '../settings.js'
+
+/** The body of a request that uploads signs: a form of files, or JSON. */
+
+export interface UploadRequest {
+  files: UploadedFile[]
+  json?: Uint8Array
+  name?: unknown
+  standards?: unknown
+  options?: unknown
+}
+
+/** @throws {ServiceProblem} for what is no such body, or larger than is read here */
+export async function readUploadRequest(request: FastifyRequest): Promise<UploadRequest> {
+  if (request.isMultipart()) return readFormOfFiles(request)
+  const { body } = request
+  if (body instanceof LongJson) return { files: [], json: body.bytes }
+  if (body === undefined || Buffer.isBuffer(body))
+    throw unsupported(request, 'multipart/form-data and application/json')
+  return { files: [], json: new TextEncoder().encode(JSON.stringify(body)) }
+}
+
+const FIELDS = ['name', 'standards', 'options'] as const
+
+async function readFormOfFiles(request: FastifyRequest): Promise<UploadRequest> {
+  const read: UploadRequest = { files: [] }
+  let left = LIMITS.upload
+  const limits = {
+    fileSize: LIMITS.upload,
+    files: LIMITS.uploadFiles,
+    fields: FIELDS.length,
+    parts: LIMITS.uploadFiles + FIELDS.length,
+  }
+  for await (const part of partsOf(request, limits)) {
+    if (part.type === 'file') {
+      const bytes = await part.toBuffer()
+      left -= bytes.length
+      if (left < 0) throw tooLarge()
+      // A browser sends an empty, nameless file for a field that nothing was chosen in.
+      if (bytes.length > 0 || part.filename !== '') read.files.push({ name: shownName(part.filename), bytes })
+      continue
+    }
+    const field = FIELDS.find((name) => name === part.fieldname)
+    if (!field) throw new ServiceProblem('malformed-request', unknownField(part.fieldname))
+    if (read[field] !== undefined)
+      throw new ServiceProblem('malformed-request', `The form holds the part “${field}” twice.`)
+    const value = part.value
+    if (value !== '') read[field] = field === 'name' || typeof value !== 'string' ? value : structured(field, value)
+  }
+  return read
+}
+
+const unknownField = (name: string): string =>
+  `The form holds a part “${name}” that is not known here. Known parts are files, ${FIELDS.join(', ')}.`
+
+/** Standards may be a list parted by commas; anything that begins like JSON is read as it. */
+function structured(field: string, value: string): unknown {
+  if (/^\s*[[{]/u.test(value)) return readJson(value)
+  return field === 'standards' ? listOf(value) : value
+}
+
+async function* partsOf(
+  request: FastifyRequest,
+  limits: Parameters<FastifyRequest['parts']>[0] extends infer O ? (O extends { limits?: infer L } ? L : never) : never,
+) {
+  try {
+    yield* request.parts({ limits })
+  } catch (error) {
+    if (error instanceof Error && 'code' in error && error.code === 'FST_REQ_FILE_TOO_LARGE') throw tooLarge()
+    if (error instanceof Error && 'code' in error) throw error
+    throw new ServiceProblem('malformed-request', 'The form ends too early, or its Content-Type names no boundary.')
+  }
+}
+
+const tooLarge = (): ServiceProblem =>
+  new ServiceProblem('too-large', 'The files together are larger than is read here.', [], {
+    limit: LIMITS.upload,
+    actual: LIMITS.upload + 1,
+  })
