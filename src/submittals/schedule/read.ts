@@ -3,7 +3,7 @@ import type { ListedDoor, Schedule, ScheduleRow, UploadedFile } from '../upload.
 import { decimalMark } from './amount.js'
 import { readCsv } from './csv.js'
 import { describeRow } from './describe-row.js'
-import { doorsIn } from './door-names.js'
+import { doorsIn } from '../same-name.js'
 import { aboutFile, isBlank, MOST_ROWS, quoted, shown, UnreadableSchedule, type Complaint, type Grid } from './grid.js'
 import { findHeadings, type Headings } from './heading-row.js'
 import { decimalsIn } from './length-cell.js'
