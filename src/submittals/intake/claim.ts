@@ -36,6 +36,7 @@ export const claimOfRow = (file: string, row: ScheduleRow): Claim => ({
   door: row.door,
   wants: row.drawing,
   sign: row.sign,
+  ...(row.useAssumed && { options: { useAssumed: true } }),
   also: [],
 })
 

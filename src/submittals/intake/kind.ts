@@ -66,7 +66,8 @@ const isBinary = (text: string): boolean => /\p{Cc}/u.test(text.replace(/[\t\n\v
 function kindOfMarkup(text: string): KindOrReason {
   const root = rootOf(text)
   if (root === undefined || /^(?:[^:]*:)?svg$/u.test(root)) return { kind: 'drawing' }
-  if (/^html$/iu.test(root)) return { kind: null, why: 'is a web page. Send the drawing alone, as SVG.' }
+  if (/^html$/iu.test(root) || /<!doctype\s+html\b/iu.test(text))
+    return { kind: null, why: 'is a web page. Send the drawing alone, as SVG.' }
   return { kind: null, why: 'is XML but no SVG drawing. Export the drawing as SVG.' }
 }
 

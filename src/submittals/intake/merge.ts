@@ -12,7 +12,11 @@ export interface Merged {
 
 /** The entry says more than a row can, so that its word counts; the row adds what it leaves open. */
 export function merge(row: Claim, entry: Claim): Merged {
-  const { sign, disagreements } = mergeDescriptions(row.sign, entry.sign)
+  // A use that the row's reader assumed is no word of the row.
+  const use = entry.sign?.use ?? entry.options?.use
+  const assumed = row.options?.useAssumed === true
+  const rowSign = row.sign && assumed && use ? { ...row.sign, use } : row.sign
+  const { sign, disagreements } = mergeDescriptions(rowSign, entry.sign)
   const hasDrawing = entry.drawing !== undefined || entry.wants !== null
   const wants = hasDrawing ? entry.wants : row.wants
   if (row.wants !== null && hasDrawing && row.wants !== entry.wants) disagreements.push('drawing')
@@ -26,7 +30,7 @@ export function merge(row: Claim, entry: Claim): Merged {
       wants,
       ...(entry.drawing && { drawing: entry.drawing }),
       ...(sign && { sign }),
-      ...(entry.options && { options: entry.options }),
+      options: { ...entry.options, ...(assumed && !use && { useAssumed: true }) },
       also: [entry.file],
     },
     disagreements,

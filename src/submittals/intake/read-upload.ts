@@ -1,11 +1,10 @@
 import type { IntakeProblem } from '../../report/set/evidence.js'
 import type { ListedDoor, Schedule, Upload, UploadedFile, UploadedSign } from '../upload.js'
-import { claimOfEntry, claimOfRow, type Claim } from './claim.js'
+import { claimOfRow, type Claim } from './claim.js'
 import { claimsInJson } from './json-file.js'
 import { UPLOAD_LIMITS } from './limits.js'
 import { pair } from './pair.js'
 import { problem } from './problem.js'
-import type { SubmittalSign } from './submittal-json.js'
 import { unpack } from './unpack.js'
 
 /**
@@ -35,25 +34,6 @@ export async function readUpload(
     }
   }
   const drawings = files.filter(({ kind }) => kind === 'drawing')
-  return finished(rows, entries, drawings, doors, problems)
-}
-
-/**
- * The signs of a request that is JSON: there are no files, so that a drawing is in it or nowhere.
- * @param file what problems call the request
- */
-export function uploadOfEntries(entries: SubmittalSign[], file: string): Upload {
-  const claims = entries.map((entry, index) => claimOfEntry(file, index + 1, entry))
-  return finished([], claims, [], [], [])
-}
-
-function finished(
-  rows: Claim[],
-  entries: Claim[],
-  drawings: UploadedFile[],
-  doors: ListedDoor[],
-  problems: IntakeProblem[],
-): Upload {
   const paired = pair(rows, entries, drawings)
   for (const one of paired.problems) problems.push(one)
   const signs = paired.signs.slice(0, UPLOAD_LIMITS.signs)

@@ -33,9 +33,7 @@ export function sortEntry(entry: Entry): Sorted {
   if (segments.some((segment) => LEFT_BY_SYSTEMS.test(segment))) return { name, skip: true }
   const type = entry.versionMadeBy >>> 8 === UNIX ? (entry.externalFileAttributes >>> 16) & TYPE_MASK : 0
   if (type === FOLDER || written.endsWith('/'))
-    return entry.uncompressedSize === 0
-      ? { name, skip: true }
-      : { name, refuse: 'is a folder with content of its own.' }
+    return isBlank(entry) ? { name, skip: true } : { name, refuse: 'is a folder with content of its own.' }
   if (type === LINK) return { name, refuse: 'is a link to another file. Pack the file itself.' }
   if (type !== 0 && type !== REGULAR) return { name, refuse: 'is no file but a device or a pipe.' }
   if (entry.isEncrypted()) return { name, refuse: 'is encrypted. Pack the files without a password.' }
@@ -44,6 +42,9 @@ export function sortEntry(entry: Entry): Sorted {
   if (entry.uncompressedSize > LARGEST_FILE) return { name, refuse: tooLarge(entry.uncompressedSize, LARGEST_FILE) }
   return { name, take: entry }
 }
+
+/** Nothing, stored or deflated: what is deflated ends with an empty block of two bytes (RFC 1951, 3.2.3 and 3.2.6). */
+const isBlank = ({ uncompressedSize, compressedSize }: Entry): boolean => uncompressedSize === 0 && compressedSize <= 2
 
 /** The name with `/` between folders. Many writers put UTF-8 without saying so; what is no UTF-8 is code page 437 (APPNOTE D.1). */
 function nameOf({ generalPurposeBitFlag, fileNameRaw, extraFields }: Entry): string {

@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { POTTERY_ROOM } from '../../../src/sign/examples.js'
 import { SubmittalRequest } from '../../../src/submittals/intake/submittal-json.js'
-import { uploadOfEntries } from '../../../src/submittals/intake/read-upload.js'
 import { described, file, json, read, SVG } from './uploads.js'
 
 /** Descriptions as JSON. The forms are those of docs/uploads.md; pointers follow RFC 6901. */
@@ -110,20 +109,5 @@ describe('the body of a request', () => {
   it('is strict', () => {
     expect(SubmittalRequest.safeParse({ signs: [{ sign: POTTERY_ROOM, marke: 'A' }] }).success).toBe(false)
     expect(SubmittalRequest.safeParse({ signs: [] }).success).toBe(false)
-  })
-
-  it('gives signs as a file does; a drawing that it only names is not there', () => {
-    const { signs, problems } = uploadOfEntries(
-      [
-        { mark: 'A', drawing: SVG },
-        { mark: 'B', drawing: 'b.svg' },
-      ],
-      'the request',
-    )
-    expect(signs.map(({ mark, files }) => [mark, files])).toEqual([['A', ['the request']]])
-    expect(problems.map(({ detail }) => detail)).toEqual([
-      expect.stringMatching(/“b.svg”, which is not in the upload/),
-      expect.stringMatching(/left out/),
-    ])
   })
 })

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { readUpload } from '../../../src/submittals/intake/read-upload.js'
 import { described, file, json, read, schedule, SVG, zip } from './uploads.js'
 
 /** What belongs together. No standard says it: the rules are those of docs/uploads.md, the sets are invented. */
@@ -148,6 +149,7 @@ describe('a description in JSON', () => {
         door: 'D-204',
         files: ['schedule.csv', 'anything.json', 'H-204.svg'],
         drawing: svg(SVG),
+        options: {},
         sign: { use: 'permanent-room', mark: 'h 204', lettering: [{ text: 'KILN' }], panel: { finish: 'matte' } },
       },
     ])
@@ -186,6 +188,40 @@ describe('a description in JSON', () => {
     )
     expect(signs.map(({ sign }) => sign)).toEqual([{ ...described('KILN'), units: 'in' }])
     expect(problems.map(({ detail }) => detail)).toEqual([expect.stringMatching(/“units”/)])
+  })
+
+  it('says the use that a row only assumes', async () => {
+    const assuming = async () => ({
+      rows: [
+        {
+          row: 2,
+          mark: 'A',
+          location: null,
+          door: null,
+          drawing: null,
+          sign: described('KILN'),
+          useAssumed: true as const,
+        },
+        {
+          row: 3,
+          mark: 'B',
+          location: null,
+          door: null,
+          drawing: null,
+          sign: described('LAB'),
+          useAssumed: true as const,
+        },
+      ],
+      doors: [],
+      problems: [],
+    })
+    const exit = json('A.json', { ...described('KILN'), use: 'exit-door' })
+    const { signs, problems } = await readUpload([schedule(), exit], assuming)
+    expect(signs.map(({ sign, options }) => [sign?.use, options?.useAssumed])).toEqual([
+      ['exit-door', undefined],
+      ['permanent-room', true],
+    ])
+    expect(problems).toEqual([])
   })
 
   it('is joined to none of two rows with its mark', async () => {
