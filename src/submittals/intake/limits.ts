@@ -19,7 +19,7 @@ export const UPLOAD_LIMITS = {
   json: 6_000_000,
   /** Bytes of all JSON files together. */
   allJson: 48_000_000,
-  /** How many times its own size a zip may unpack to; ten times is usual for drawings (measured on those of docs/examples). */
+  /** How many times its own size a zip may unpack to. Drawings unpack to three to six times (measured on those in tests/drawings). */
   ratio: 200,
   /** Signs of one upload. */
   signs: 20_000,
