@@ -1,5 +1,5 @@
 import { spokenCells } from './braille-words.js'
-import { table } from './html-findings.js'
+import { table } from './html-table.js'
 import { isolated, markup, NOTHING, type Html } from './html-tag.js'
 import { fixed } from './numbers.js'
 import type { Report, ReportReading } from './schema.js'

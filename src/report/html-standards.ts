@@ -1,5 +1,9 @@
-import { restSection, table, undecidedTable, wrongSection } from './html-findings.js'
+import type { OnPage } from './html-place.js'
+import { restSection } from './html-rest.js'
+import { table } from './html-table.js'
 import { markup, NOTHING, type Html } from './html-tag.js'
+import { undecidedTable } from './html-undecided.js'
+import { wrongSection } from './html-wrong.js'
 import { findingsOf, type Numbered, type Numbers } from './numbering.js'
 import type { Report } from './schema.js'
 import { VERDICT_SYMBOLS, VERDICT_WORDS, verdictSentence } from './words.js'
@@ -36,6 +40,7 @@ export function standardSection(
   report: Report,
   { id, verdict, summary, kind, supersededBy }: Standard,
   numbers: Numbers,
+  on: OnPage,
 ): Html {
   const findings = findingsOf(report, id)
   const own = (items: readonly Numbered[]) => items.filter(({ finding }) => findings.includes(finding))
@@ -46,7 +51,7 @@ export function standardSection(
       ${verdictSentence({ verdict, findings })}${KINDS[kind] ?? ''}${replaced}
     </p>
     <p>Findings, advice included: ${counts(summary)}.</p>
-    ${wrongSection(failing)}
-    ${undecided.length === 0 ? NOTHING : undecidedTable(report, undecided, `Undecided by ${id}, and what would decide it`)}
+    ${wrongSection(failing, on)}
+    ${undecided.length === 0 ? NOTHING : undecidedTable(report, undecided, `Undecided by ${id}, and what would decide it`, on)}
     ${restSection(findings)}`
 }

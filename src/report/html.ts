@@ -1,10 +1,16 @@
 import { NO_CERTIFICATION } from './caveats.js'
 import { REPORT_STYLE, REPORT_STYLE_HASH } from './html-style.js'
-import { fillIn, restSection, table, undecidedSection, wrongSection } from './html-findings.js'
+import { overlaySection } from './html-overlay.js'
+import { alone, type OnPage } from './html-place.js'
 import { readingSection } from './html-reading.js'
+import { restSection } from './html-rest.js'
 import { counts, standardSection, standardsTable } from './html-standards.js'
+import { table } from './html-table.js'
 import { code, Html, isolated, markup, NOTHING } from './html-tag.js'
+import { fillIn, undecidedSection } from './html-undecided.js'
+import { wrongSection } from './html-wrong.js'
 import { numbered, type Numbers } from './numbering.js'
+import { isBare, NO_OVERLAY, type Overlay } from './overlay.js'
 import { placeWords } from './place-words.js'
 import type { ReportStage } from './finding-schema.js'
 import type { Report } from './schema.js'
@@ -17,8 +23,10 @@ export { REPORT_STYLE_HASH }
  * The report as one accessible page: no script, no request to anywhere, one style sheet whose hash is
  * `REPORT_STYLE_HASH`. Everything that came from a client is escaped.
  * @param drawing the annotated drawing, as `reportSvg` makes it of the same report; it is put in as it is
+ * @param overlay what was laid over the report, when it is kept
  */
-export function reportHtml(report: Report, drawing: string): string {
+export function reportHtml(report: Report, drawing: string, overlay: Overlay = NO_OVERLAY): string {
+  const on = alone(overlay)
   const numbers = numbered(report)
   const name = signName(report)
   return markup`<!doctype html>
@@ -37,7 +45,8 @@ export function reportHtml(report: Report, drawing: string): string {
         </header>
         <main>
           ${section('verdict', 'Verdict', verdict(report))}
-          ${report.standards.length > 1 ? severalStandards(report, numbers, drawing) : oneStandard(report, numbers, drawing)}
+          ${report.standards.length > 1 ? severalStandards(report, numbers, drawing, on) : oneStandard(report, numbers, drawing, on)}
+          ${isBare(overlay) ? NOTHING : section('laid-over', 'Waivers, notes and added readings', overlaySection(report, on))}
           ${section('reading', 'What the sign reads', readingSection(report))}
           ${section('assumptions', 'What was assumed', assumptions(report))}
           ${section('ignored', 'What was not looked at', ignored(report))}
@@ -57,21 +66,21 @@ const section = (id: string, heading: string, content: Html): Html =>
     ${content}
   </section>`
 
-function oneStandard(report: Report, { failing, undecided }: Numbers, drawing: string): Html {
-  return markup`${section('wrong', 'What is wrong', wrongSection(failing))}
+function oneStandard(report: Report, { failing, undecided }: Numbers, drawing: string, on: OnPage): Html {
+  return markup`${section('wrong', 'What is wrong', wrongSection(failing, on))}
   ${section('drawing', DRAWING_HEADING, figure(drawing))}
-  ${section('undecided', 'What is undecided', undecidedSection(report, undecided))}
+  ${section('undecided', 'What is undecided', undecidedSection(report, undecided, on))}
   ${section('rest', 'What passed and what does not apply', restSection(report.findings))}`
 }
 
 /** A section for each standard, with what is the same for all before and after. */
-function severalStandards(report: Report, numbers: Numbers, drawing: string): Html {
+function severalStandards(report: Report, numbers: Numbers, drawing: string, on: OnPage): Html {
   const sections = report.standards.map((standard) =>
-    section(`standard-${standard.id}`, standard.title, standardSection(report, standard, numbers)),
+    section(`standard-${standard.id}`, standard.title, standardSection(report, standard, numbers, on)),
   )
   return markup`${section('drawing', DRAWING_HEADING, figure(drawing))}
   <div id="wrong">${sections}</div>
-  ${section('undecided', 'What would decide what is undecided', fillIn(report))}`
+  ${section('undecided', 'What would decide what is undecided', fillIn(report, on))}`
 }
 
 const DRAWING_HEADING = 'The sign with its numbers'

@@ -1,4 +1,5 @@
 import type { Finding } from './finding-schema.js'
+import type { Numbered } from './numbering.js'
 import type { Report } from './schema.js'
 import { sentence } from './sentences.js'
 import type { SetSign, SetWaiver } from './set/evidence.js'
@@ -20,6 +21,13 @@ export const waiversFor = ({ waivers }: Overlay, { fingerprint }: Pick<Finding, 
 
 export const isWaived = (overlay: Overlay, finding: Pick<Finding, 'fingerprint'>): boolean =>
   waiversFor(overlay, finding).some(({ standing }) => standing === 'in-force')
+
+/** Undecided findings of which the message says no more than that a fact is missing, and those with more to tell. */
+export function byWeight(undecided: readonly Numbered[], overlay: Overlay): { plain: Numbered[]; rest: Numbered[] } {
+  const isPlain = ({ finding }: Numbered) =>
+    finding.reason === 'missing-fact' && waiversFor(overlay, finding).length === 0
+  return { plain: undecided.filter(isPlain), rest: undecided.filter((item) => !isPlain(item)) }
+}
 
 /** Waivers that hold nothing: their day is over, or nothing fails or is undecided under them. */
 export const idleWaivers = ({ waivers }: Overlay): SetWaiver[] =>
@@ -61,3 +69,5 @@ const TIME = /^(\d{4}-\d{2}-\d{2})T(\d{2}:\d{2})(?::\d{2}(?:\.\d+)?)?Z$/
 
 /** A time of the evidence for people; a day, and what is no time of ours, as it is. */
 export const timeWords = (time: string): string => time.replace(TIME, '$1, $2 UTC')
+
+export const WAIVERS_CHANGE_NOTHING = 'A waiver changes no finding: what was waived still counts as it was found.'

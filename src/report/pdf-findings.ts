@@ -2,7 +2,7 @@ import { evidenceWords } from './evidence.js'
 import type { Finding } from './finding-schema.js'
 import { marginInShort, measuredInShort } from './in-short.js'
 import { clauseOf, findingsOf, type Numbered } from './numbering.js'
-import { isWaived, STANDING_WORDS, waiversFor, waiverWords, type Overlay } from './overlay.js'
+import { byWeight, isWaived, STANDING_WORDS, waiversFor, waiverWords, type Overlay } from './overlay.js'
 import { waiverLines } from './pdf-overlay.js'
 import type { Paper } from './pdf-paper.js'
 import { placeWords } from './place-words.js'
@@ -84,10 +84,7 @@ export function undecidedSection(paper: Paper, report: Report, undecided: readon
  * keeps a line of its own.
  */
 export function undecidedInShort(paper: Paper, report: Report, undecided: readonly Numbered[], overlay: Overlay): void {
-  const isPlain = ({ finding }: Numbered) =>
-    finding.reason === 'missing-fact' && waiversFor(overlay, finding).length === 0
-  const plain = undecided.filter(isPlain)
-  const rest = undecided.filter((item) => !isPlain(item))
+  const { plain, rest } = byWeight(undecided, overlay)
   if (undecided.length === 0 || rest.length > 0) undecidedSection(paper, report, rest, overlay)
   else paper.heading(2, 'What is undecided')
   if (plain.length > 0)

@@ -6,6 +6,7 @@ import {
   timeWords,
   waiverTarget,
   waiverWords,
+  WAIVERS_CHANGE_NOTHING,
   type Overlay,
 } from './overlay.js'
 import type { Paper } from './pdf-paper.js'
@@ -37,5 +38,3 @@ export function overlaySection(paper: Paper, report: Pick<Report, 'findings'>, o
   if (notes.length > 0)
     paper.list(notes.map(({ text, author, at }) => ({ label: 'Note:', text: `${text} (${author}, ${timeWords(at)})` })))
 }
-
-export const WAIVERS_CHANGE_NOTHING = 'A waiver changes no finding: what was waived still counts as it was found.'
