@@ -3,6 +3,7 @@ import type { IntakeProblem } from '../../report/set/evidence.js'
 import { SignDescription } from '../../sign/description.js'
 import { faultsOf } from '../../sign/faults.js'
 import { claimOfEntry, type Claim } from './claim.js'
+import { UPLOAD_LIMITS } from './limits.js'
 import { problem } from './problem.js'
 import { SubmittalSign } from './submittal-json.js'
 import type { LooseFile } from './unpack.js'
@@ -14,6 +15,8 @@ import type { LooseFile } from './unpack.js'
 
 /** Faults of one sign that are written out; more of them help nobody. */
 const FAULTS_SHOWN = 5
+/** Signs of one file that cannot be read are listed one by one up to this many. */
+const PROBLEMS_LISTED = 1_000
 
 export function claimsInJson({ name, bytes }: LooseFile): { claims: Claim[]; problems: IntakeProblem[] } {
   const read = readJson(bytes)
@@ -21,12 +24,18 @@ export function claimsInJson({ name, bytes }: LooseFile): { claims: Claim[]; pro
   const { entries, base, why } = entriesOf(read.value)
   const problems = why === null ? [] : [problem(name, why)]
   const claims: Claim[] = []
-  entries.forEach((value, index) => {
+  const faulty: IntakeProblem[] = []
+  entries.slice(0, UPLOAD_LIMITS.signs).forEach((value, index) => {
     const place = base === null ? null : index + 1
     const parsed = signOf(value, base === null ? '' : `${base}/${index}`)
     if ('entry' in parsed) claims.push(claimOfEntry(name, entries.length === 1 ? null : place, parsed.entry))
-    else problems.push(problem(name, `holds a sign that cannot be read. ${parsed.faults}`))
+    else faulty.push(problem(name, `holds a sign that cannot be read. ${parsed.faults}`))
   })
+  problems.push(...faulty.slice(0, PROBLEMS_LISTED))
+  if (faulty.length > PROBLEMS_LISTED)
+    problems.push(problem(name, `holds ${faulty.length - PROBLEMS_LISTED} more signs that cannot be read.`))
+  if (entries.length > UPLOAD_LIMITS.signs)
+    problems.push(problem(name, `lists ${entries.length} signs; the first ${UPLOAD_LIMITS.signs} are read.`))
   return { claims, problems }
 }
 

@@ -5,10 +5,10 @@ import { LIMITS as DRAWING } from '../../drawing/limits.js'
  * them and these do; what JSON becomes lies inside it.
  */
 export const UPLOAD_LIMITS = {
-  /** Files, those in zips counted one by one. */
-  files: 20_000,
+  /** Files, those in zips counted one by one: a drawing and a description for each sign, and schedules. */
+  files: 40_000,
   /** Entries of all zips, folders and what systems leave in them included. */
-  entries: 50_000,
+  entries: 60_000,
   /** Bytes that all zips together say they unpack to. */
   unpacked: 256_000_000,
   /** Bytes of one drawing. */
@@ -21,7 +21,7 @@ export const UPLOAD_LIMITS = {
   allJson: 48_000_000,
   /** How many times its own size a zip may unpack to. Drawings unpack to three to six times (measured on those in tests/drawings). */
   ratio: 200,
-  /** Signs of one upload. */
+  /** Signs of one upload, and of one JSON file. */
   signs: 20_000,
 } as const
 

@@ -4,7 +4,6 @@ import { claimOfRow, type Claim } from './claim.js'
 import { claimsInJson } from './json-file.js'
 import { UPLOAD_LIMITS } from './limits.js'
 import { pair } from './pair.js'
-import { problem } from './problem.js'
 import { unpack } from './unpack.js'
 
 /**
@@ -43,10 +42,12 @@ export async function readUpload(
   return { signs, doors, problems }
 }
 
-const tooMany = ({ files: [file = ''], mark }: UploadedSign, count: number): IntakeProblem =>
-  problem(
-    file,
-    `is left out from “${mark}” on, and what follows it: of ${count} signs the first ${UPLOAD_LIMITS.signs} are kept. Send the others as a set of their own.`,
-  )
+/** @param left the first sign that is left out */
+const tooMany = ({ files: [file = ''], mark }: UploadedSign, count: number): IntakeProblem => ({
+  file,
+  row: null,
+  column: null,
+  detail: `The upload has ${count} signs; ${UPLOAD_LIMITS.signs} are kept, those before “${mark}”. Send the others as a set of their own.`,
+})
 
 const NOTHING: IntakeProblem = { file: '', row: null, column: null, detail: 'The upload holds nothing to check.' }

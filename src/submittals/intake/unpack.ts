@@ -60,6 +60,8 @@ export async function unpack(uploaded: UploadedFile[]): Promise<{ files: LooseFi
   const openAll = async (name: string, bytes: Uint8Array, zip: Zip): Promise<void> => {
     for (const entry of zip.refused) refuse(shownName(`${name}/${entry.name}`), entry.why)
     refuseBomb(zip, bytes.length)
+    // The zip itself counts no more.
+    taken.files--
     if (taken.files + zip.files.length > UPLOAD_LIMITS.files) throw new ZipFault(tooManyFiles)
     if (taken.unpacked + zip.unpacked > UPLOAD_LIMITS.unpacked) throw new ZipFault(tooMuchUnpacked)
     taken.files += zip.files.length

@@ -67,6 +67,15 @@ describe('a JSON file', () => {
     expect(await details({ ...POTTERY_ROOM, ...bad })).toEqual([expect.stringMatching(/There are 25 more faults\.$/)])
   })
 
+  it('lists a thousand signs that are wrong and counts the others, and reads so many of one file', async () => {
+    const all = await details(Array.from({ length: 20_001 }, () => 7))
+    expect(all).toHaveLength(1_002)
+    expect(all.slice(1_000)).toEqual([
+      '“signs.json” holds 19000 more signs that cannot be read.',
+      '“signs.json” lists 20001 signs; the first 20000 are read.',
+    ])
+  })
+
   it.each([
     ['{"use":', /is not JSON/],
     ['[]', /lists no signs/],

@@ -225,15 +225,16 @@ describe('Many files', () => {
   it('more than are read of one upload are problems by name', async () => {
     const empty = Array.from({ length: UPLOAD_LIMITS.files + 2 }, (_, i) => file(`${i}.svg`, SVG))
     expect(await details(...empty)).toEqual([
-      expect.stringMatching(/^“20000.svg” is left out/),
-      expect.stringMatching(/^“20001.svg”/),
+      expect.stringMatching(/^“40000.svg” is left out/),
+      expect.stringMatching(/^“40001.svg”/),
+      expect.stringMatching(/has 40000 signs; 20000 are kept/),
     ])
   })
   it('a zip that lists more is refused before its files are read', async () => {
     const packed = rawZip(
       Array.from({ length: UPLOAD_LIMITS.files + 1 }, (_, i) => ({ name: `${i}.svg`, content: Buffer.from('<svg/>') })),
     )
-    expect(await details(file('set.zip', packed))).toEqual([expect.stringMatching(/at most 20000 files/)])
+    expect(await details(file('set.zip', packed))).toEqual([expect.stringMatching(/at most 40000 files/)])
   })
 })
 
