@@ -54,7 +54,6 @@ export const COLUMNS: readonly Column[] = [
     'tag',
     'sign code',
     'sign ref',
-    'sign reference',
     'id',
     'number',
     'sign identification',
@@ -218,7 +217,7 @@ export const COLUMNS: readonly Column[] = [
     'field colour',
   ]),
   column('panel', 'reflectance', 'panelLrv', 'Panel LRV', ['background lrv', 'plate lrv', 'sign lrv']),
-  column('panel', 'colours', 'colours', 'Colours', ['colour', 'colour scheme', 'colour combination', 'contrast']),
+  column('panel', 'colours', 'colours', 'Colours', ['colour scheme', 'colour combination', 'contrast']),
   column('installation', 'length', 'panelBottomHeight', 'Bottom edge above floor', [
     'mounting height to bottom',
     'mounting height to bottom of sign',
@@ -245,7 +244,7 @@ export const COLUMNS: readonly Column[] = [
   column('installation', 'choice', 'side', 'Mounting side', ['side', 'side of door', 'door side', 'mounting position']),
   column('installation', 'choice', 'approach', 'Approach', ['interior exterior', 'interior or exterior']),
   column('row', 'unused', 'quantity', 'Quantity', ['qty', 'count', 'quantity of sign', 'sign quantity', 'pc', 'each']),
-  column('row', 'unused', 'notes', 'Notes', ['remark', 'comment', 'note', 'special instruction', 'note remark']),
+  column('row', 'unused', 'notes', 'Notes', ['remark', 'comment', 'special instruction', 'note remark']),
   column('row', 'unused', 'material', 'Material', [
     'substrate',
     'sign material',
@@ -257,7 +256,6 @@ export const COLUMNS: readonly Column[] = [
     'mounting type',
   ]),
   column('row', 'unused', 'reference', 'Reference', [
-    'ref',
     'sheet',
     'detail',
     'elevation',

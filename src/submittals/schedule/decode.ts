@@ -13,7 +13,7 @@ export function decodeText(bytes: Uint8Array): { text: string; complaints: Compl
     if (!(error instanceof UnreadableSchedule)) throw error
   }
   return {
-    text: decode(bytes, 'windows-1252'),
+    text: decodeWindows(bytes),
     complaints: [
       aboutFile(
         'The file is not UTF-8. It was read as Windows-1252: look at its accented letters, or save it as UTF-8.',
@@ -35,3 +35,12 @@ function decode(bytes: Uint8Array, encoding: string): string {
     throw new UnreadableSchedule(`The file begins like ${encoding.toUpperCase()} and is not. Save it as UTF-8.`)
   }
 }
+
+/** Bytes 80 to 9f of the index of windows-1252 (WHATWG Encoding Standard); some releases of Node take them for Latin-1. */
+const WINDOWS = '€\u0081‚ƒ„…†‡ˆ‰Š‹Œ\u008dŽ\u008f\u0090‘’“”•–—˜™š›œ\u009džŸ'
+const FIRST_OF_WINDOWS = 0x80
+
+const decodeWindows = (bytes: Uint8Array): string =>
+  Buffer.from(bytes)
+    .toString('latin1')
+    .replace(/[\u0080-\u009f]/g, (byte) => WINDOWS[byte.charCodeAt(0) - FIRST_OF_WINDOWS] ?? byte)

@@ -39,8 +39,8 @@ const isWording = (property: string): boolean => property === 'text' || /^line\d
 /** Where a row says a thing in two columns (a size and a width), the column that stands first in our table of columns is used. */
 function once(said: readonly Said[], row: number, complaints: Complaint[]): Said[] {
   const kept = new Map<string, Said>()
-  const inOrder = [...said].sort((a, b) => COLUMNS.indexOf(a.heading.column) - COLUMNS.indexOf(b.heading.column))
-  for (const part of inOrder) {
+  const surestFirst = [...said].sort((a, b) => COLUMNS.indexOf(a.heading.column) - COLUMNS.indexOf(b.heading.column))
+  for (const part of surestFirst) {
     const name = `${part.section}/${part.property}`
     const first = kept.get(name)
     if (!first) kept.set(name, part)
@@ -57,7 +57,7 @@ function once(said: readonly Said[], row: number, complaints: Complaint[]): Said
 /** Words in lines: those of the line columns, else the line breaks of the cell. */
 function wordsOf({ said }: ReadRow, section: 'lettering' | 'braille'): Said[] {
   const own = said.filter((part) => part.section === section && isWording(part.property))
-  const inLines = own.filter(({ property }) => property !== 'text')
+  const inLines = inOrder(own.filter(({ property }) => property !== 'text'))
   const source = inLines.length > 0 ? inLines : own
   const [first] = source
   if (!first) return []
@@ -69,9 +69,12 @@ function wordsOf({ said }: ReadRow, section: 'lettering' | 'braille'): Said[] {
   return lines.length > 1 ? [text, { ...first, property: 'lines', value: lines }] : [text]
 }
 
+/** The columns of lines may stand in any order. */
+const inOrder = (lines: readonly Said[]): Said[] => [...lines].sort((a, b) => a.property.localeCompare(b.property))
+
 function linesDiffer({ row, said }: ReadRow): Complaint[] {
   const text = said.find(({ section, property }) => section === 'lettering' && property === 'text')
-  const lines = said.filter(({ property }) => /^line\d$/.test(property)).map(({ value }) => String(value))
+  const lines = inOrder(said.filter(({ property }) => /^line\d$/.test(property))).map(({ value }) => String(value))
   if (!text || lines.length === 0 || squeezed(String(text.value)) === squeezed(lines.join(' '))) return []
   const detail = `The text ${quoted(String(text.value))} and the lines ${quoted(lines.join(' '))} differ; the lines were used.`
   return [{ row, column: text.heading.label, detail }]

@@ -72,10 +72,10 @@ const PREPOSITION = /(^|[\s([])in\s+(?=(?:mm|cm|in|inch|inches|milli\w+|centi\w+
 function wordsIn(text: string): string[] {
   return text
     .slice(0, LONGEST_HEADING)
-    .normalize('NFKC')
-    .toLowerCase()
     .replace(PREPOSITION, '$1')
     .replace(/["”“″]|''/gu, ' in ')
+    .normalize('NFKC')
+    .toLowerCase()
     .split(/[^\p{L}\p{N}#º]+/u)
     .filter((word) => word !== '')
 }

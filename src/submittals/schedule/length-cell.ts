@@ -43,13 +43,14 @@ export const IS_DATE =
 
 /** The text in lower case, with one kind of quotation mark and hyphen, and fractions written out: 1¼ becomes 1 1/4. */
 export const plain = (text: string): string =>
+  // Before normalising, which makes a double prime two single ones.
   text
+    .replace(/[“”″]|''/gu, '"')
+    .replace(/[‘’′]/gu, "'")
     .replace(/[¼-¾⅐-⅞]/gu, ' $&')
     .normalize('NFKC')
     .toLowerCase()
     .replace(/\u2044/gu, '/')
-    .replace(/[“”″]|''/gu, '"')
-    .replace(/[‘’′]/gu, "'")
     .replace(/[‐-―−]/gu, '-')
     .replace(/\s+/gu, ' ')
     .trim()
