@@ -34,6 +34,7 @@ a:focus-visible,summary:focus-visible,.scroll:focus-visible{outline:3px solid va
 dl{display:grid;grid-template-columns:minmax(6rem,9rem) 1fr;gap:.35rem 1rem;margin:0}
 dt{color:var(--quiet)}dd{margin:0}
 dd.change{font-weight:600}
+.waiver{color:var(--ink)}span.waiver,dd.waiver{display:block;border-left:.25rem solid var(--quiet);padding-left:.5rem}dt.waiver{font-weight:600}
 dd ul{margin:0;padding-left:1.1rem}
 figure{margin:0;border:1px solid var(--rule);background:#fff;padding:.5rem}
 figure svg{display:block;max-width:100%;height:auto;margin:0 auto}

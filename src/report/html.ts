@@ -4,6 +4,7 @@ import { overlaySection } from './html-overlay.js'
 import { alone, type OnPage } from './html-place.js'
 import { readingSection } from './html-reading.js'
 import { restSection } from './html-rest.js'
+import { sourcesMarkup } from './html-sources.js'
 import { counts, standardSection, standardsTable } from './html-standards.js'
 import { table } from './html-table.js'
 import { code, Html, isolated, markup, NOTHING } from './html-tag.js'
@@ -14,7 +15,6 @@ import { isBare, NO_OVERLAY, type Overlay } from './overlay.js'
 import { placeWords } from './place-words.js'
 import type { ReportStage } from './finding-schema.js'
 import type { Report } from './schema.js'
-import { sourcesOf } from './sources.js'
 import { signName, STAGE_WORDS, VERDICT_SYMBOLS, VERDICT_WORDS, verdictSentence } from './words.js'
 
 export { REPORT_STYLE_HASH }
@@ -51,7 +51,7 @@ export function reportHtml(report: Report, drawing: string, overlay: Overlay = N
           ${section('assumptions', 'What was assumed', assumptions(report))}
           ${section('ignored', 'What was not looked at', ignored(report))}
           ${section('caveats', 'Before you rely on this report', list(report.caveats))}
-          ${section('sources', 'Sources', sources(report))}
+          ${section('sources', 'Sources', sourcesMarkup(report))}
           ${section('identity', 'Identity of this report', identity(report))}
         </main>
         <footer><p>${NO_CERTIFICATION}</p></footer>
@@ -131,21 +131,6 @@ function ignored({ ignored, unread }: Report): Html {
       : markup`<h3>Seen but not understood</h3>
           ${list(unread.map((item) => `${placeWords(item.where)}: ${item.why}`))}`
   }`
-}
-
-function sources(report: Report): Html {
-  const { documents, notes } = sourcesOf(report)
-  const rows = documents.map(
-    ({ document, where, clauses, confidence }) =>
-      markup`<tr>
-        <th scope="row">${document}</th>
-        <td>${where}</td>
-        <td>${clauses.join(', ')}</td>
-        <td>${confidence}</td>
-      </tr>`,
-  )
-  return markup`${rows.length === 0 ? markup`<p>No clause applied.</p>` : table('Where the requirements were read', ['Document', 'Published at', 'Clauses', 'How surely'], rows)}
-  ${notes.length === 0 ? NOTHING : list(notes)}`
 }
 
 function identity(report: Report): Html {

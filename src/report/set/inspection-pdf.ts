@@ -7,6 +7,7 @@ import {
   howList,
   INSTRUMENTS,
   JUDGED,
+  nameAt,
   NO_PLACE,
   readingBlanks,
 } from './inspection-words.js'
@@ -53,7 +54,7 @@ const heightOf = ({ items }: InspectionSign): number => Math.min(NAME + ROW * it
 function signTable(paper: Paper, one: InspectionSign): void {
   const { sign, items } = one
   paper.keep(heightOf(one))
-  paper.heading(3, sign.door === null ? sign.mark : `${sign.mark}, door ${sign.door}`)
+  paper.heading(3, nameAt(sign))
   paper.table(
     [
       { head: 'What', share: 0.24 },

@@ -1,3 +1,5 @@
+import type { SetSign } from './evidence.js'
+import { markOf } from './words.js'
 import type { InspectionItem, InspectionPlace } from './inspection.js'
 
 /** The words and blanks that both forms of the inspection sheet share. */
@@ -5,6 +7,10 @@ import type { InspectionItem, InspectionPlace } from './inspection.js'
 export const SHEET_NAME = 'Inspection sheet'
 
 export const NO_PLACE = 'Place not given'
+
+/** A sign at its place: its mark and the door beside it. */
+export const nameAt = (sign: SetSign): string =>
+  sign.door === null ? markOf(sign) : `${markOf(sign)}, door ${sign.door}`
 
 /** What is filled in once for the whole walk. */
 export const BLANKS = ['Inspector', 'Organisation', 'Date', 'Signature'] as const

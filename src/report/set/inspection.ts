@@ -4,6 +4,7 @@ import { clauseOf } from '../numbering.js'
 import type { Report } from '../schema.js'
 import { sentence } from '../sentences.js'
 import type { SetSign } from './evidence.js'
+import { markOf } from './words.js'
 
 /** What a person with gauge and tape must decide of a set, in the order of one walk through the building. */
 
@@ -62,7 +63,7 @@ export function inspectionOf(signs: readonly SetSign[]): Inspection {
     if (last && last.name === name) last.signs.push({ sign, items })
     else places.push({ name, signs: [{ sign, items }] })
   }
-  const marks = (list: { sign: SetSign }[]) => list.map(({ sign }) => sign.mark).sort(byText)
+  const marks = (list: { sign: SetSign }[]) => list.map(({ sign }) => markOf(sign)).sort(byText)
   return {
     places,
     nothingLeft: marks(all.filter(({ sign, items }) => sign.report !== null && items.length === 0)),

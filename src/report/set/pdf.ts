@@ -9,12 +9,15 @@ import { SHEET_NAME } from './inspection-words.js'
 import { makersOf, mergedReports } from './merged.js'
 import { signPart } from './pdf-sign.js'
 import { sharedCaveats } from './shared-caveats.js'
-import { countWords, setCounts, setVerdict, standardsHeld, STATE_WORDS, tally } from './verdict.js'
+import { countWords, setCounts, setVerdict, standardsHeld, STATE_WORDS, tally, waivedIn } from './verdict.js'
 import {
+  COUNTED,
   datesOf,
   FINDING_KINDS,
+  findingWords,
   historyWords,
   INTAKE_PROBLEMS_ARE,
+  markOf,
   nameOf,
   placeOf,
   problemPlace,
@@ -38,7 +41,7 @@ export function setPdf(evidence: SetEvidence): Buffer {
   paper.heading(2, 'Before you rely on these reports')
   paper.list(shared.map((text) => ({ text })))
   for (const [i, sign] of signs.entries())
-    paper.part({ name: signHeading(sign), head: sign.mark, under: SIGNS, place: placeName(i) }, () =>
+    paper.part({ name: signHeading(sign), head: markOf(sign), under: SIGNS, place: placeName(i) }, () =>
       signPart(paper, sign, shared),
     )
   paper.startSheet(SHEET_NAME)
@@ -52,8 +55,9 @@ export function setPdf(evidence: SetEvidence): Buffer {
 
 const placeName = (index: number): string => `sign-${index + 1}`
 
-function signHeading({ mark, report }: SetSign): string {
-  return `${mark}: ${report ? VERDICT_WORDS[report.verdict] : 'No report'}`
+function signHeading(sign: SetSign): string {
+  const { report } = sign
+  return `${markOf(sign)}: ${report ? VERDICT_WORDS[report.verdict] : 'No report'}`
 }
 
 function cover(paper: Paper, evidence: SetEvidence, title: string): void {
@@ -64,7 +68,7 @@ function cover(paper: Paper, evidence: SetEvidence, title: string): void {
   paper.heading(2, 'Verdict of the set')
   paper.paragraph(countWords(setCounts(signs)), `${VERDICT_SYMBOLS[verdict]} ${VERDICT_WORDS[verdict]}. `)
   if (state !== 'done') paper.paragraph(STATE_WORDS[state], 'Checking: ')
-  const waived = signs.reduce((sum, sign) => sum + tally(sign).waived, 0)
+  const waived = waivedIn(signs)
   if (waived > 0) paper.paragraph(`${waived}. They count as they were found.`, 'Findings that were waived: ')
   paper.paragraph(datesOf(evidence))
   const held = standardsHeld(signs)
@@ -96,16 +100,14 @@ function schedule(paper: Paper, signs: readonly SetSign[]): void {
       { head: 'Waived', share: 0.11 },
     ],
     signs.map((sign, i) => {
-      const { report, mark } = sign
+      const { report } = sign
       const verdict = report ? `${VERDICT_SYMBOLS[report.verdict]} ${VERDICT_WORDS[report.verdict]}` : 'No report'
       const { fails, open, waived } = tally(sign)
       const counts = report ? [fails, open, waived].map(String) : ['–', '–', '–']
-      return [{ text: mark, to: placeName(i) }, placeOf(sign), verdict, ...counts]
+      return [{ text: markOf(sign), to: placeName(i) }, placeOf(sign) || '–', verdict, ...counts]
     }),
   )
-  paper.paragraph(
-    'Counted are requirements; advice is left out. Waived ones are among those that fail or are undecided.',
-  )
+  paper.paragraph(COUNTED)
 }
 
 function aboutTheSet(paper: Paper, { setFindings, intakeProblems }: SetEvidence): void {
@@ -114,10 +116,7 @@ function aboutTheSet(paper: Paper, { setFindings, intakeProblems }: SetEvidence)
   else {
     paper.paragraph(SET_FINDINGS_ARE)
     paper.list(
-      setFindings.map(({ kind, marks, message }) => ({
-        label: `${FINDING_KINDS[kind]}:`,
-        text: marks.length === 0 ? message : `${message} Marks: ${marks.join('; ')}.`,
-      })),
+      setFindings.map((finding) => ({ label: `${FINDING_KINDS[finding.kind]}:`, text: findingWords(finding) })),
     )
   }
   paper.heading(2, 'What could not be used of the upload')

@@ -87,3 +87,6 @@ export function tally({ report, ...overlay }: SetSign): { fails: number; open: n
     waived: unmet.filter((finding) => isWaived(overlay, finding)).length,
   }
 }
+
+/** How many required findings of all signs are waived. */
+export const waivedIn = (signs: readonly SetSign[]): number => signs.reduce((sum, sign) => sum + tally(sign).waived, 0)

@@ -18,9 +18,17 @@ export const problemPlace = ({ file, row, column }: IntakeProblem): string =>
 export const nameOf = ({ name, id }: Pick<SetEvidence, 'name' | 'id'>): string =>
   name === '' ? `Submittal ${id}` : name
 
+export const markOf = ({ mark }: Pick<SetSign, 'mark'>): string => (mark.trim() === '' ? 'Sign without a mark' : mark)
+
 /** Where a sign hangs, as far as the schedule says; empty where it does not. */
-export const placeOf = ({ location, door }: Pick<SetSign, 'location' | 'door'>): string =>
-  [...(location === null ? [] : [location]), ...(door === null ? [] : [`door ${door}`])].join(', ')
+export function placeOf({ location, door }: Pick<SetSign, 'location' | 'door'>): string {
+  if (location === null) return door === null ? '' : `Door ${door}`
+  return door === null ? location : `${location}, door ${door}`
+}
+
+/** A finding about the set, with its marks where the message does not name each of them. */
+export const findingWords = ({ marks, message }: SetFinding): string =>
+  marks.every((mark) => message.includes(mark)) ? message : `${message} Marks: ${marks.join('; ')}.`
 
 /** What a reader of the history needs to hold this evidence against it. */
 export const historyWords = ({ history }: SetEvidence): string =>
@@ -36,3 +44,7 @@ export const SET_FINDINGS_ARE =
   'Seen by comparing the signs with each other. No clause is behind these; a person decides.'
 
 export const INTAKE_PROBLEMS_ARE = 'Not used, and so in no verdict. Everything else of the upload was used.'
+
+/** Under the schedule. */
+export const COUNTED =
+  'Counted are requirements; advice is left out. Waived ones are among those that fail or are undecided.'
