@@ -6,8 +6,8 @@ import { Resvg } from '@resvg/resvg-js'
  * native: what goes wrong in it takes the whole process along.
  */
 
-/** Pixels of the longer side. BCF-XML 3.0 (Topic folder structure) allows 1500. */
-const LONGEST = 1400
+/** Pixels of the longer side: enough to read the numbers. BCF-XML 3.0 (Topic folder structure) has a most, which is more. */
+const LONGEST = 1000
 /** The first characters of a drawing of ours, in which its size stands. */
 const HEAD = 2000
 const VIEW_BOX = /^<svg [^>]*viewBox="0 0 ([\d.]+) ([\d.]+)"/

@@ -64,6 +64,10 @@ export function setBcf(evidence: SetEvidence, options: BcfOptions = {}): Uint8Ar
   return zipSync(files, { mtime: zipDate(evidence.asOf) })
 }
 
+/** The signs that have a topic, and so a use for a picture. */
+export const signsWithTopics = (evidence: SetEvidence): SetSign[] =>
+  evidence.signs.filter((sign) => topicsOf(evidence, sign).length > 0)
+
 const xml = (root: Html): Uint8Array =>
   Buffer.from(`<?xml version="1.0" encoding="UTF-8"?>\n${root.text.replace(/>\s*\n\s*</g, '>\n<')}\n`)
 
