@@ -58,13 +58,33 @@ export const markKey = (mark: string): string =>
     .replace(/[\s_\-\u2010-\u2015/]+/gu, '')
     .replaceAll('\0', '-')
 
-/** Every way in which a schedule may write a drawing's name: with or without the folders before it, with or without extension. */
+/** Folders before a name that drawings are looked up by; what stands before them is compared afterwards. */
+const FOLDERS_LOOKED_UP = 2
+
+/** The ways in which a schedule may write a drawing's name: with or without the last folders before it, with or without extension. */
 export function waysToName(shown: string): string[] {
-  const segments = shown.toLowerCase().split('/')
+  const segments = shown
+    .toLowerCase()
+    .split('/')
+    .slice(-1 - FOLDERS_LOOKED_UP)
   const paths = segments.map((_, i) => segments.slice(i).join('/'))
-  const folder = (path: string) => path.slice(0, path.lastIndexOf('/') + 1)
-  return [...new Set(paths.flatMap((path) => [path, folder(path) + stemOf(path)]))]
+  return [...new Set(paths.flatMap((path) => [path, withoutExtension(path)]))]
 }
 
+const withoutExtension = (path: string): string => path.slice(0, path.lastIndexOf('/') + 1) + stemOf(path)
+
 /** A name that a schedule gives, in the form of `waysToName`. */
-export const nameKey = (written: string): string => shownName(written).toLowerCase()
+export const nameKey = (written: string): string =>
+  shownName(written)
+    .toLowerCase()
+    .split('/')
+    .slice(-1 - FOLDERS_LOOKED_UP)
+    .join('/')
+
+/** Whether a drawing that was found by `nameKey` lies in all folders that the schedule gives. */
+export function isNamed(shown: string, written: string): boolean {
+  const wanted = shownName(written).toLowerCase()
+  if (wanted.split('/').length <= 1 + FOLDERS_LOOKED_UP) return true
+  const path = `/${shown.toLowerCase()}`
+  return [path, withoutExtension(path)].some((one) => one.endsWith(`/${wanted}`))
+}

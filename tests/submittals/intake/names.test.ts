@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import {
   LONGEST_SHOWN_NAME,
+  isNamed,
   markKey,
   nameKey,
   shownFileName,
@@ -90,17 +91,28 @@ describe('marks', () => {
 })
 
 describe('the ways to name a drawing', () => {
-  it('are with or without folders and extension, whatever the case', () => {
-    const ways = waysToName('set.zip/Level 1/H-204.svg')
-    for (const written of [
-      'h-204',
-      'H-204.SVG',
-      'level 1/h-204',
-      'Level 1\\H-204.svg',
-      'set.zip/Level 1/H-204.svg',
-      './H-204',
-    ])
-      expect(ways, written).toContain(nameKey(written))
-    expect(ways).not.toContain(nameKey('Level 2/H-204.svg'))
+  const fits = (drawing: string, written: string) =>
+    waysToName(drawing).includes(nameKey(written)) && isNamed(drawing, written)
+
+  it.each([
+    'h-204',
+    'H-204.SVG',
+    'level 1/h-204',
+    'Level 1\\H-204.svg',
+    'set.zip/a/b/Level 1/H-204.svg',
+    './H-204',
+    'B/Level 1/h-204',
+  ])('are with or without folders and extension, whatever the case: %s', (written) => {
+    expect(fits('set.zip/a/b/Level 1/H-204.svg', written)).toBe(true)
+  })
+
+  it.each([
+    'Level 2/H-204.svg',
+    'x/b/Level 1/H-204',
+    '4.svg',
+    'other.zip/a/b/Level 1/H-204.svg',
+    'H-204.svg/'.repeat(2),
+  ])('are not %s', (written) => {
+    expect(fits('set.zip/a/b/Level 1/H-204.svg', written)).toBe(false)
   })
 })
