@@ -78,7 +78,7 @@ export async function* evidenceArchive(evidence: SetEvidence, parts: ArchivePart
 function addSign(zip: ZipWriter, folder: string, sign: SetSign, { pictures }: ArchiveParts): void {
   const { id, report, drawing, problem } = sign
   if (report) zip.add(`${folder}/report.json`, reportJson(report))
-  if (report && drawing !== null) zip.add(`${folder}/report.html`, reportHtml(report, drawing))
+  if (report && drawing !== null) zip.add(`${folder}/report.html`, reportHtml(report, drawing, sign))
   if (drawing !== null) zip.add(`${folder}/drawing.svg`, drawing)
   const picture = pictures?.get(id)
   if (picture) zip.add(`${folder}/drawing.png`, picture)

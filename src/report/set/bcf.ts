@@ -31,6 +31,12 @@ const AUTHOR = 'checks@fingertrue.invalid'
 /** Our namespace: the name-based UUID of `fingertrue.invalid` in the namespace of domain names (RFC 9562, 6.6). */
 const NAMESPACE = nameUuid('6ba7b810-9dad-11d1-80b4-00c04fd430c8', 'fingertrue.invalid')
 
+/**
+ * Bytes of pictures in one file. Each topic has its own copy, as the format wants it; what comes when the room is used up has none, so that
+ * the file of a large set can still be read.
+ */
+const MOST_PICTURES = 64 * 1024 * 1024
+
 const TYPE = 'Error'
 /** The status of a topic by what its finding comes to; what has none here is no topic. */
 const STATUSES = { fail: 'Open', 'fail-waived': 'Closed' } as const
@@ -60,7 +66,12 @@ export function setBcf(evidence: SetEvidence, options: BcfOptions = {}): Uint8Ar
     'extensions.xml': xml(extensions(topics, book.author)),
     'project.bcfp': xml(project(evidence)),
   }
-  for (const topic of topics) files[topic.guid] = topicFolder(topic, book)
+  let room = MOST_PICTURES
+  for (const topic of topics) {
+    const picture = options.pictures?.get(topic.sign.id)
+    room -= picture?.length ?? 0
+    files[topic.guid] = topicFolder(topic, book, room >= 0 ? picture : undefined)
+  }
   return zipSync(files, { mtime: zipDate(evidence.asOf) })
 }
 
@@ -90,8 +101,7 @@ function topicsOf({ id }: SetEvidence, sign: SetSign): Topic[] {
   })
 }
 
-function topicFolder(topic: Topic, book: Book): Zippable {
-  const picture = book.options.pictures?.get(topic.sign.id)
+function topicFolder(topic: Topic, book: Book, picture: Uint8Array | undefined): Zippable {
   if (!picture) return { 'markup.bcf': xml(topicMarkup(topic, book, NOTHING)) }
   // Viewpoints never change (3.0, Viewpoints): another picture is another viewpoint.
   const guid = nameUuid(topic.guid, createHash('sha256').update(picture).digest('hex'))

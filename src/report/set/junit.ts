@@ -5,6 +5,7 @@ import { waiversFor, waiverWords } from '../overlay.js'
 import type { SetEvidence, SetSign } from './evidence.js'
 import { findingLines } from './finding-lines.js'
 import { outcomeOf, whyNoReport, type Outcome } from './outcome.js'
+import { problemPlace } from './words.js'
 
 /**
  * The set for pipelines: JUnit XML, the subset that its readers share (the schema of the Jenkins plug-in, junit-10). A suite is a sign, a
@@ -102,9 +103,8 @@ function messageOf(sign: SetSign, finding: Finding, outcome: Outcome): string {
 
 /** What no sign alone has: files that could not be used, and what a person should look at in the set. */
 function wholeSet({ id, name, state, setFindings, intakeProblems }: SetEvidence, open: 'skipped' | 'failure'): Suite {
-  const unused = intakeProblems.map(({ file, row, column, detail }): Case => {
-    const place = [file, row === null ? '' : `row ${row}`, column ?? ''].filter((part) => part !== '').join(', ')
-    return { name: place, ending: 'error', type: 'intake-problem', message: detail, lines: [] }
+  const unused = intakeProblems.map((problem): Case => {
+    return { name: problemPlace(problem), ending: 'error', type: 'intake-problem', message: problem.detail, lines: [] }
   })
   const findings = setFindings.map(({ kind, marks, message }): Case => ({
     name: [kind, ...marks].join(' '),

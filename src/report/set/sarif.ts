@@ -10,6 +10,7 @@ import { ruleOf } from '../sarif-rule.js'
 import type { Report } from '../schema.js'
 import type { SetEvidence, SetSign } from './evidence.js'
 import { whyNoReport } from './outcome.js'
+import { problemPlace } from './words.js'
 
 /**
  * The set for tools that read analysis results: SARIF 2.1.0. One run for all signs, each with an artifact of its own, since some readers
@@ -122,10 +123,10 @@ function setNotifications({ signs, intakeProblems, setFindings }: SetEvidence): 
       message: { text: messageText(`${sign.mark}: ${whyNoReport(sign)}`) },
       properties: { sign: sign.id },
     })),
-    ...intakeProblems.map(({ file, row, column, detail }): Notification => ({
+    ...intakeProblems.map((problem): Notification => ({
       level: 'error',
-      message: { text: messageText(`${file}${row === null ? '' : `, row ${row}`}: ${detail}`) },
-      properties: { file, row, column },
+      message: { text: messageText(`${problemPlace(problem)}: ${problem.detail}`) },
+      properties: { ...problem },
     })),
     ...setFindings.map(({ kind, marks, message }): Notification => ({
       level: 'warning',

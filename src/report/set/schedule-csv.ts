@@ -13,30 +13,31 @@ const COLUMNS: Record<string, (sign: SetSign) => Cell> = {
   use: ({ report }) => report?.use ?? null,
   verdict: ({ report }) => report?.verdict ?? null,
   ...Object.fromEntries(STAGES.map((stage) => [stage, ({ report }: SetSign) => report?.stages[stage] ?? null])),
-  failing: (sign) => counted(sign, 'fail'),
+  failing: (sign) => counted(sign, 'fail', 'fail-waived'),
   failing_waived: (sign) => counted(sign, 'fail-waived'),
-  undetermined: (sign) => counted(sign, 'undetermined'),
+  undetermined: (sign) => counted(sign, 'undetermined', 'undetermined-waived'),
   undetermined_waived: (sign) => counted(sign, 'undetermined-waived'),
   to_measure: ({ report }) => report?.toMeasure.length ?? null,
-  failing_clauses: (sign) => clauses(sign, 'fail'),
+  failing_clauses: (sign) => clauses(sign, 'fail', 'fail-waived'),
   waived_clauses: (sign) => clauses(sign, 'fail-waived'),
   report: ({ report }) => report?.id ?? null,
   problem: (sign) => (sign.report ? null : whyNoReport(sign)),
 }
 
-const findings = (sign: SetSign, outcome: Outcome) =>
-  sign.report?.findings.filter((finding) => finding.force === 'shall' && outcomeOf(sign, finding) === outcome)
+/** Required rows that come to one of these. */
+const findings = (sign: SetSign, outcomes: Outcome[]) =>
+  sign.report?.findings.filter((finding) => finding.force === 'shall' && outcomes.includes(outcomeOf(sign, finding)))
 
-const counted = (sign: SetSign, outcome: Outcome): Cell => findings(sign, outcome)?.length ?? null
+const counted = (sign: SetSign, ...outcomes: Outcome[]): Cell => findings(sign, outcomes)?.length ?? null
 
-const clauses = (sign: SetSign, outcome: Outcome): Cell =>
-  findings(sign, outcome)
+const clauses = (sign: SetSign, ...outcomes: Outcome[]): Cell =>
+  findings(sign, outcomes)
     ?.map(({ requirement }) => requirement)
     .join(' ') ?? null
 
 /**
  * The schedule with its verdicts: one row a sign, in the order of the set, then one column for the verdict of each standard. Counts are
- * of requirements that verdicts rest on. A waiver changes no verdict: what it lets stand is counted in columns of its own.
+ * of requirements that verdicts rest on. A waiver changes no verdict and no count: how many of them it lets stand has columns of its own.
  */
 export function scheduleCsv({ signs }: SetEvidence): string {
   const standards = [...new Set(signs.flatMap(({ report }) => report?.standards.map(({ id }) => id) ?? []))]

@@ -161,6 +161,15 @@ describe('a set as BCF-XML 3.0', () => {
     expect(viewpoints(other)).not.toEqual(viewpoints(files))
   })
 
+  it('stops putting pictures in when they fill 64 MiB, and keeps every topic', async () => {
+    const large = Buffer.alloc(25 * 1024 * 1024)
+    const files = await filesOf(sampleSet(), {
+      pictures: new Map(['L-17', 'L-18'].map((mark) => [`sgn_${mark}`, large])),
+    })
+    expect([...files.keys()].filter((name) => name.endsWith('.png'))).toHaveLength(2)
+    expect(topicsOf(files)).toHaveLength(6)
+  })
+
   it('has a use for pictures of the signs with topics alone', () => {
     expect(signsWithTopics(sampleSet()).map(({ mark }) => mark)).toEqual(['L-17', 'L-18'])
   })

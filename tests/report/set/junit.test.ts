@@ -92,7 +92,7 @@ describe('a set as JUnit XML', () => {
     expect(endingOf(caseOf(refused, 'report'))).toBe('error')
     expect(caseOf(refused, 'report')?.children[0]?.attributes.message).toContain('a tag is not closed')
     expect(caseOf(waiting, 'report')?.children[0]?.attributes.message).toContain('not been checked')
-    expect(endingOf(caseOf(whole, 'schedule.csv, row 6, Height'))).toBe('error')
+    expect(endingOf(caseOf(whole, 'schedule.csv, row 6, column Height'))).toBe('error')
   })
 
   it('tells signs with one mark apart', () => {

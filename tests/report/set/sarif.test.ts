@@ -75,7 +75,7 @@ describe('a set as SARIF 2.1.0', () => {
     expect(errors.map(({ message }) => message.text)).toEqual([
       'L-19: The drawing cannot be read. Line 3, column 7: a tag is not closed.',
       'L-20: This sign has not been checked yet.',
-      'schedule.csv, row 6: “two” is not a number.',
+      'schedule.csv, row 6, column Height: “two” is not a number.',
     ])
     const whole = { ...sampleSet(), signs: [setSign('L-17')], intakeProblems: [] }
     expect(runOf(whole).invocations?.[0]?.executionSuccessful).toBe(true)
