@@ -2,7 +2,7 @@ import type { IntakeProblem } from '../../report/set/evidence.js'
 import type { UploadedFile } from '../upload.js'
 import type { Claim } from './claim.js'
 import { grouped } from './grouped.js'
-import { isNamed, nameKey, shownName, waysToName } from './names.js'
+import { nameKey, shownName, waysToName } from './names.js'
 import { problem } from './problem.js'
 
 /** Drawings that a row or an entry asks for by the name of their file. Several may ask for one: a design that is made many times. */
@@ -20,7 +20,7 @@ export function findNamed(
   for (const claim of claims) {
     const { file, row, wants } = claim
     if (wants === null) continue
-    const fitting = (byName.get(nameKey(wants)) ?? []).filter(({ name }) => isNamed(name, wants))
+    const fitting = byName.get(nameKey(wants)) ?? []
     const [drawing] = fitting
     if (!drawing) problems.push(problem(file, notThere(shownName(wants)), row))
     else if (fitting.length > 1) problems.push(problem(file, manyMeant(shownName(wants), fitting), row))

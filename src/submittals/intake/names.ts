@@ -58,33 +58,18 @@ export const markKey = (mark: string): string =>
     .replace(/[\s_\-\u2010-\u2015/]+/gu, '')
     .replaceAll('\0', '-')
 
-/** Folders before a name that drawings are looked up by; what stands before them is compared afterwards. */
-const FOLDERS_LOOKED_UP = 2
+/** So many of the last folders may be written before a drawing's name, or all of them: more ways would be too many to keep. */
+const LAST_FOLDERS = 2
 
-/** The ways in which a schedule may write a drawing's name: with or without the last folders before it, with or without extension. */
+/** The ways in which a schedule may write a drawing's name: folders before it or none, in a zip or without its name, extension or none. */
 export function waysToName(shown: string): string[] {
-  const segments = shown
-    .toLowerCase()
-    .split('/')
-    .slice(-1 - FOLDERS_LOOKED_UP)
-  const paths = segments.map((_, i) => segments.slice(i).join('/'))
+  const segments = shown.toLowerCase().split('/')
+  const starts = [0, 1, ...Array.from({ length: 1 + LAST_FOLDERS }, (_, i) => segments.length - 1 - i)]
+  const paths = starts.filter((i) => i >= 0 && i < segments.length).map((i) => segments.slice(i).join('/'))
   return [...new Set(paths.flatMap((path) => [path, withoutExtension(path)]))]
 }
 
 const withoutExtension = (path: string): string => path.slice(0, path.lastIndexOf('/') + 1) + stemOf(path)
 
 /** A name that a schedule gives, in the form of `waysToName`. */
-export const nameKey = (written: string): string =>
-  shownName(written)
-    .toLowerCase()
-    .split('/')
-    .slice(-1 - FOLDERS_LOOKED_UP)
-    .join('/')
-
-/** Whether a drawing that was found by `nameKey` lies in all folders that the schedule gives. */
-export function isNamed(shown: string, written: string): boolean {
-  const wanted = shownName(written).toLowerCase()
-  if (wanted.split('/').length <= 1 + FOLDERS_LOOKED_UP) return true
-  const path = `/${shown.toLowerCase()}`
-  return [path, withoutExtension(path)].some((one) => one.endsWith(`/${wanted}`))
-}
+export const nameKey = (written: string): string => shownName(written).toLowerCase()
