@@ -1,5 +1,6 @@
 import type { Finding } from './finding-schema.js'
 import { Html, markup, type Content } from './html-tag.js'
+import type { Numbered } from './numbering.js'
 import { NO_OVERLAY, type Overlay } from './overlay.js'
 
 /** Where on a page a sign stands: alone, or as one of a set, where headings are lower and ids and clauses say whose they are. */
@@ -10,6 +11,8 @@ export interface OnPage {
   /** Begins each id. */
   prefix: string
   clause: (finding: Finding) => string
+  /** What stands below each finding that fails, where more can be done with it than to read it. */
+  below?: (item: Numbered) => Html
 }
 
 export const alone = (overlay: Overlay = NO_OVERLAY): OnPage => ({

@@ -79,6 +79,7 @@ function failure({ number, finding }: Numbered, on: OnPage): Html {
       <dt>Requirement</dt>
       <dd>${code(finding.requirement)}, evidence: ${STAGE_WORDS[finding.stage].toLowerCase()}</dd>
     </dl>
+    ${on.below?.({ number, finding }) ?? NOTHING}
   </article>`
 }
 
