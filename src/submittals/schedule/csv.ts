@@ -52,7 +52,7 @@ function records(text: string, delimiter: string, most: number): { lines: Line[]
       max_record_size: LONGEST_RECORD,
       to: most + 1,
       on_record: (cells: string[]) => {
-        lines.push({ row: lines.length + 1, cells: cells.map(asTyped) })
+        lines.push({ row: lines.length + 1, cells: cells.slice(0, MOST_COLUMNS + 1).map(asTyped) })
         return null
       },
     })

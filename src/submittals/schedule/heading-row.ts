@@ -1,4 +1,5 @@
-import { isDoorHeading, isUnitHeading, readHeading, type Heading } from './heading.js'
+import { sureColumns } from './bare-headings.js'
+import { isDoorHeading, readHeading, standsAlone, type Heading } from './heading.js'
 import { aboutFile, isBlank, MOST_COLUMNS, quoted, shown, type Cell, type Complaint, type Line } from './grid.js'
 
 /** Where in a table the headings are, and which column of the table is which: below a title, in one line or in two. */
@@ -67,7 +68,7 @@ function twoLines(upper: readonly Cell[], lower: readonly Cell[] | undefined): C
     if (own !== '') group = own
     if (label === '') return { label: own, readings: [own] }
     const both = `${group} ${label}`.trim()
-    const readings = isUnitHeading(label) ? [both] : [both, label]
+    const readings = group === '' || standsAlone(label) ? [both, label] : [both]
     if (group !== '' && readHeading(both)) joined++
     if (headingOf(readings)) known++
     return { label: both, readings }
@@ -92,7 +93,8 @@ function placed(lines: readonly Line[], index: number, { labels, lines: height }
     const heading = headingOf(readings)
     return heading ? [{ ...heading, at, label }] : []
   })
-  const columns = all.filter((heading) => surest(all, heading.column.key) === heading)
+  const once = all.filter((heading) => surest(all, heading.column.key) === heading)
+  const { columns, complaints } = sureColumns(once)
   const unknown = labels.filter(({ label, readings }) => label !== '' && !headingOf(readings) && !isDoorHeading(label))
   return {
     columns,
@@ -100,7 +102,12 @@ function placed(lines: readonly Line[], index: number, { labels, lines: height }
     preamble: lines.slice(0, index),
     labels: lines.slice(index, index + height).map(({ cells }) => texts(cells)),
     ofDoors: labels.some(({ label }) => isDoorHeading(label)),
-    complaints: [...twice(all, columns), ...unknowns(unknown.map(({ label }) => label)), ...tooMany(lines[index])],
+    complaints: [
+      ...complaints,
+      ...twice(all, columns),
+      ...unknowns(unknown.map(({ label }) => label)),
+      ...tooMany(lines[index]),
+    ],
   }
 }
 

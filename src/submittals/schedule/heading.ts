@@ -112,11 +112,8 @@ export function readHeading(text: string): Heading | null {
   return null
 }
 
-/** A heading of nothing but a unit, as the second line of a heading may be. */
-export function isUnitHeading(text: string): boolean {
-  const words = wordsIn(text)
-  return words.length > 0 && withoutUnits(words).length === 0
-}
+/** Whether a heading says what it is about by itself: “Letter height” does, “Height” below “Door” does not. */
+export const standsAlone = (text: string): boolean => withoutUnits(wordsIn(text)).length > 1
 
 export const isDoorHeading = (text: string): boolean => OF_DOORS.has(keyOf(withoutUnits(wordsIn(text))))
 

@@ -47,7 +47,7 @@ async function readGrid(bytes: Uint8Array): Promise<Grid> {
 
 function interpret(grid: Grid, file: string): { rows: ScheduleRow[]; doors: ListedDoor[]; complaints: Complaint[] } {
   const headings = findHeadings(grid.lines)
-  if (!headings) throw new UnreadableSchedule(NO_HEADINGS)
+  if (!headings) return { rows: [], doors: [], complaints: [aboutFile(NO_HEADINGS)] }
   const reading = readingOf(grid, headings)
   const complaints = [...headings.complaints]
   const rows: ScheduleRow[] = []

@@ -44,7 +44,7 @@ const repeatsHeadings = ({ cells }: Line, { labels }: Headings): boolean =>
 
 function isTotals({ cells }: Line): boolean {
   const [first, ...others] = cells.filter((cell) => !isBlank(cell)).map(shown)
-  return first !== undefined && TOTALS.test(first) && others.every((text) => /^[\d.,\s]+$/.test(text))
+  return first !== undefined && TOTALS.test(first) && others.every((text) => /^(?:[\d.,\s]+|#\S+)$/.test(text))
 }
 
 const sectionHeading = ({ row }: Line, words: string): Complaint => ({

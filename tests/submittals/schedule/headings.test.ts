@@ -98,13 +98,23 @@ describe('where the headings stand', () => {
 
   it('in two lines, the upper one over several columns', async () => {
     const { rows, problems } = await read(
-      'Sign,,Raised,,Braille,\nNo.,Use,Text,Height (mm),Text,Dot spacing (mm)\nW-1,room,LOOMS,16,looms,2.4\n',
+      'Sign,,Tactile,,Braille,\nNo.,Use,Text,Height (mm),Text,Dot spacing (mm)\nW-1,room,LOOMS,16,looms,2.4\n',
     )
     expect(problems).toEqual([])
-    expect(rows[0]?.sign).toMatchObject({
-      lettering: [{ text: 'LOOMS' }],
+    expect(rows[0]?.sign).toEqual({
+      mark: 'W-1',
+      use: 'permanent-room',
+      lettering: [{ text: 'LOOMS', characterHeight: { value: 16, unit: 'mm' } }],
       braille: [{ text: 'looms', dotSpacing: { value: 2.4, unit: 'mm' } }],
     })
+  })
+
+  it('does not take the height of something else for the panel’s', async () => {
+    const { rows, problems } = await read(
+      'Sign,,,Lift car,\nNo.,Use,Text,Height (mm),Width (mm)\nW-1,room,LOOMS,2100,1400\n',
+    )
+    expect(rows[0]?.sign.panel).toBeUndefined()
+    expect(problems).toEqual([problem(/“Lift car Height \(mm\)”, “Lift car Width \(mm\)”/)])
   })
 
   it('with the units in a line of their own', async () => {
@@ -150,6 +160,20 @@ describe('columns', () => {
     expect(rows).toHaveLength(1)
     expect(problems).toEqual([problem(/“__proto__”, “constructor”/)])
     expect(({} as Record<string, unknown>).polluted).toBeUndefined()
+  })
+
+  it.each([['Height (mm)'], ['Width (mm)']])(
+    'headed “%s” alone may be of anything and are not used',
+    async (heading) => {
+      const { rows, problems } = await read(`Mark,Use,Text,${heading}\nW-1,room,LOOMS,16\n`)
+      expect(rows[0]?.sign).toEqual({ mark: 'W-1', use: 'permanent-room', lettering: [{ text: 'LOOMS' }] })
+      expect(problems).toEqual([problem(/does not say of what/, null, heading)])
+    },
+  )
+
+  it('headed “Height” and “Width” are the panel’s', async () => {
+    const { rows } = await read('Mark,Use,Text,Height (mm),Width (mm)\nW-1,room,LOOMS,110,200\n')
+    expect(rows[0]?.sign.panel).toEqual({ width: { value: 200, unit: 'mm' }, height: { value: 110, unit: 'mm' } })
   })
 
   it('of a mounting height to nowhere are not used', async () => {
