@@ -90,6 +90,10 @@ describe('marks', () => {
 })
 
 describe('the ways to name a drawing', () => {
+  it('are few, however many folders there are, so that all drawings of an upload can be kept by them', () => {
+    expect(waysToName(`${'a/'.repeat(95)}H-204.svg`).length).toBeLessThanOrEqual(10)
+  })
+
   const fits = (drawing: string, written: string) => waysToName(drawing).includes(nameKey(written))
 
   it.each([
