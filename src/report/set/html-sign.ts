@@ -19,14 +19,18 @@ import { markOf, placeOf } from './words.js'
 
 /** One sign of a set on the page: in full what is wrong or open, in short what passed. Its measuring is on the inspection sheet. */
 
-/** @param anchor the id of its section, which begins the ids in it @param shared the caveats that are said once for the whole set */
+/**
+ * An article and no region: a list of regions that names each sign of a large set helps nobody.
+ * @param anchor its id, which begins the ids in it
+ * @param shared the caveats that are said once for the whole set
+ */
 export function signSection(sign: SetSign, anchor: string, shared: readonly string[]): Html {
   const { report } = sign
   const state = report ? VERDICT_WORDS[report.verdict] : 'No report'
-  return markup`<section class="sign" id="${anchor}" aria-labelledby="${anchor}-heading">
-    <h2 id="${anchor}-heading">${isolated(markOf(sign))}: ${state}</h2>
+  return markup`<article class="sign" id="${anchor}">
+    <h2>${isolated(markOf(sign))}: ${state}</h2>
     ${facts(sign)} ${report ? checked(sign, report, anchor, shared) : unchecked(sign, anchor)}
-  </section>`
+  </article>`
 }
 
 const place = (sign: SetSign, report: Pick<Report, 'standards'>, anchor: string): OnPage => ({

@@ -52,16 +52,17 @@ describe('a submittal as PDF', () => {
   it('has a bookmark for each sign, and leads to each from the schedule', async () => {
     const { file } = await read(setPdf(sampleSet()))
     const signs = (await file.getOutline()).find(({ title }) => title === 'The signs')
-    expect(signs?.items.map(({ title }) => title)).toEqual([
+    expect((signs?.items as { title: string }[]).map(({ title }) => title)).toEqual([
       'L-17: Fails',
       'L-18: Fails',
       'L-19: No report',
       'L-20: No report',
     ])
     const page = await file.getPage(1)
-    const links = (await page.getAnnotations()).filter(({ subtype }) => subtype === 'Link')
-    expect(links.map((link) => link.dest as string)).toEqual(['sign-1', 'sign-2', 'sign-3', 'sign-4'])
-    for (const { dest } of links) expect(await file.getDestination(dest as string)).not.toBeNull()
+    const annotations = (await page.getAnnotations()) as { subtype: string; dest: string }[]
+    const links = annotations.filter(({ subtype }) => subtype === 'Link')
+    expect(links.map(({ dest }) => dest)).toEqual(['sign-1', 'sign-2', 'sign-3', 'sign-4'])
+    for (const { dest } of links) expect(await file.getDestination(dest)).not.toBeNull()
   })
 
   it('tells who waived a finding, which fails all the same, and lists waivers that hold nothing', async () => {
