@@ -7,6 +7,8 @@ export interface Keeping {
   queue: Queue
   /** Told in this process when jobs were added, so that they need not wait for the next look. */
   awaken: () => void
+  /** Signs of one organisation that may wait for their reports; none: any number. */
+  mostOpen?: number
 }
 
 /** Who does something: the organisation that owns what is kept, and the name that the history shows. */
@@ -23,3 +25,14 @@ export class NotKept extends Error {}
 
 /** Thrown where the state of something does not allow what is asked. The message is for people. */
 export class NotNow extends Error {}
+
+/** Thrown where an organisation has as much of something as it may. The message is for people. */
+export class AtLimit extends Error {
+  constructor(
+    message: string,
+    readonly limit: number,
+    readonly actual: number,
+  ) {
+    super(message)
+  }
+}

@@ -6,7 +6,7 @@ export async function createTables(db: Kysely<unknown>, bytes: 'blob' | 'bytea')
   await db.schema
     .createTable('organisations')
     .addColumn('id', 'text', (c) => c.primaryKey())
-    .addColumn('name', 'text', (c) => c.notNull())
+    .addColumn('name', 'text', (c) => c.notNull().unique())
     .addColumn('created_at', 'text', (c) => c.notNull())
     .execute()
   await db.schema
@@ -22,6 +22,7 @@ export async function createTables(db: Kysely<unknown>, bytes: 'blob' | 'bytea')
     .addColumn('revoked_at', 'text')
     .addColumn('last_used_at', 'text')
     .execute()
+  await db.schema.createIndex('keys_by_organisation').on('keys').columns(['organisation', 'created_at']).execute()
   await db.schema
     .createTable('sessions')
     .addColumn('digest', 'text', (c) => c.primaryKey())
