@@ -30,13 +30,34 @@ export async function readUploadRequest(request: FastifyRequest): Promise<Upload
 const FIELDS = ['name', 'standards', 'options'] as const
 
 async function readFormOfFiles(request: FastifyRequest): Promise<UploadRequest> {
-  const read: UploadRequest = { files: [] }
+  const { files, texts } = await readFilesAndTexts(request, FIELDS, FIELDS.length)
+  const read: UploadRequest = { files }
+  for (const field of FIELDS) {
+    const [text = '', ...more] = texts.get(field) ?? []
+    if (more.length > 0) throw new ServiceProblem('malformed-request', `The form holds the part “${field}” twice.`)
+    if (text !== '') read[field] = field === 'name' ? text : structured(field, text)
+  }
+  return read
+}
+
+/**
+ * A form of files.
+ * @param known the names of its other parts @param most how many of these there may be
+ * @throws {ServiceProblem} for what is no such form, or larger than is read here
+ */
+export async function readFilesAndTexts(
+  request: FastifyRequest,
+  known: readonly string[],
+  most: number,
+): Promise<{ files: UploadedFile[]; texts: Map<string, string[]> }> {
+  const files: UploadedFile[] = []
+  const texts = new Map<string, string[]>()
   let left = LIMITS.upload
   const limits = {
     fileSize: LIMITS.upload,
     files: LIMITS.uploadFiles,
-    fields: FIELDS.length,
-    parts: LIMITS.uploadFiles + FIELDS.length,
+    fields: most,
+    parts: LIMITS.uploadFiles + most,
   }
   for await (const part of partsOf(request, limits)) {
     if (part.type === 'file') {
@@ -44,21 +65,19 @@ async function readFormOfFiles(request: FastifyRequest): Promise<UploadRequest> 
       left -= bytes.length
       if (left < 0) throw tooLarge()
       // A browser sends an empty, nameless file for a field that nothing was chosen in.
-      if (bytes.length > 0 || part.filename !== '') read.files.push({ name: shownName(part.filename), bytes })
+      if (bytes.length > 0 || part.filename !== '') files.push({ name: shownName(part.filename), bytes })
       continue
     }
-    const field = FIELDS.find((name) => name === part.fieldname)
-    if (!field) throw new ServiceProblem('malformed-request', unknownField(part.fieldname))
-    if (read[field] !== undefined)
-      throw new ServiceProblem('malformed-request', `The form holds the part “${field}” twice.`)
-    const value = part.value
-    if (value !== '') read[field] = field === 'name' || typeof value !== 'string' ? value : structured(field, value)
+    if (!known.includes(part.fieldname))
+      throw new ServiceProblem('malformed-request', unknownField(part.fieldname, known))
+    const text = typeof part.value === 'string' ? part.value : JSON.stringify(part.value)
+    texts.set(part.fieldname, [...(texts.get(part.fieldname) ?? []), text])
   }
-  return read
+  return { files, texts }
 }
 
-const unknownField = (name: string): string =>
-  `The form holds a part “${name}” that is not known here. Known parts are files, ${FIELDS.join(', ')}.`
+const unknownField = (name: string, known: readonly string[]): string =>
+  `The form holds a part “${name}” that is not known here. Known parts are files, ${known.join(', ')}.`
 
 /** Standards may be a list parted by commas; anything that begins like JSON is read as it. */
 function structured(field: string, value: string): unknown {
