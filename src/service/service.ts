@@ -27,10 +27,12 @@ import { LIMITS, type Settings } from './settings.js'
 import { standardRoutes } from './standards.js'
 import { changeRoutes } from './submittals/changes.js'
 import { createRoutes } from './submittals/create.js'
+import { evidenceRoutes } from './submittals/evidence.js'
 import { openKeeping } from './submittals/open.js'
 import { signRoutes } from './submittals/signs.js'
 import { submittalRoutes } from './submittals/submittals.js'
 import { translationRoutes } from './translations.js'
+import { answers } from '../submittals/store/answers.js'
 
 export interface Dependencies {
   translator: Translator
@@ -101,7 +103,7 @@ export async function buildService(
   await installReference(app)
 
   homeRoute(app)
-  healthRoutes(app, () => draining)
+  healthRoutes(app, () => draining, () => answers(kept.keeping.store))
   problemPageRoutes(app)
   checkRoutes(app, { translator, pool })
   readingRoutes(app, { translator, pool })
@@ -115,6 +117,7 @@ export async function buildService(
   submittalRoutes(app, kept.keeping)
   signRoutes(app, kept.keeping)
   changeRoutes(app, kept.keeping)
+  evidenceRoutes(app, kept.keeping, settings)
   await app.ready()
   return app
 }

@@ -1,4 +1,5 @@
 import { availableParallelism } from 'node:os'
+import type { EvidenceSettings } from './submittals/evidence-pool.js'
 import type { Place } from '../submittals/store/connect.js'
 
 /** Everything that a running service may be told. Read from the environment in main.ts only; tests build their own. */
@@ -20,6 +21,8 @@ export interface Settings {
   heapLimit: number
   /** Checks that may wait for a thread. */
   queueLimit: number
+  /** The thread that writes evidence. */
+  evidence: EvidenceSettings
   /** Where submittals are kept; without one they are gone with the process. */
   place?: Place
   /** `api`: answers only; `worker`: checks what is queued only. */
@@ -39,6 +42,12 @@ export const DEFAULT_SETTINGS: Settings = {
   uploadTimeLimit: 60_000,
   heapLimit: 256,
   queueLimit: 16 * availableParallelism(),
+  evidence: {
+    worker: new URL('./submittals/evidence-worker.js', import.meta.url),
+    timeLimit: 180_000,
+    heapLimit: 2048,
+    queueLimit: 8,
+  },
   role: 'all',
 }
 
@@ -56,6 +65,8 @@ export const LIMITS = {
   /** Everything that is sent to a submittal at once. */
   upload: 100 * 1024 * 1024,
   uploadFiles: 2000,
+  /** Signs of one piece of evidence. */
+  evidenceSigns: 2000,
   /** A larger JSON body is checked in a worker, so that it never holds up the others. */
   inlineJson: 4 * 1024,
 }

@@ -64,7 +64,7 @@ export function briefReport(row: SignRow): z.infer<typeof BriefReport> | null {
     verdict: row.verdict as z.infer<typeof BriefReport>['verdict'],
     stages: parsed(row.stages),
     summary: parsed(row.summary),
-    address: addressOf(row.submittal, 'signs', row.id, 'report'),
+    address: addressOf(row.submittal, 'signs', row.id, 'reports', String(row.report_revision ?? row.revision)),
   }
 }
 

@@ -6,9 +6,10 @@ import type { Keeping } from '../../submittals/keeping.js'
 import type { SubmittalRow } from '../../submittals/store/tables.js'
 import { cancelSubmittal, deleteSubmittal, listSubmittals, verdictsOf } from '../../submittals/submittals.js'
 import { actorOf } from '../actor.js'
+import { historyResource } from './history-resource.js'
 import { HistoryResource, SubmittalList, SubmittalResource } from './resources.js'
 import { route, queryOf, SubmittalParams, submittalOf } from './route.js'
-import { parsed, submittalResource } from './rows.js'
+import { submittalResource } from './rows.js'
 
 /** Submittals as wholes: listed, read, cancelled, deleted, and their history. */
 
@@ -20,9 +21,6 @@ const ListQuery = z.strictObject({
   limit: z.coerce.number().int().positive().max(LIST_MOST).optional(),
   cursor: z.string().max(LONGEST_CURSOR).optional().describe('`next` of the page before.'),
 })
-
-const HASH_METHOD =
-  'hash = SHA-256, in hexadecimal, of the JSON of { at, actor, data, kind, number, previous, submittal } with its keys sorted at every level and no blanks, in UTF-8; previous = the hash of the event before, 64 zeros for the first.'
 
 export async function resourceOf(keeping: Keeping, row: SubmittalRow): Promise<SubmittalResource> {
   return submittalResource(row, await verdictsOf(keeping, row.id))
@@ -90,8 +88,6 @@ export function submittalRoutes(app: FastifyInstance, keeping: Keeping) {
   }
   app.get('/v1/submittals/:submittal/history', route(history, SubmittalParams), async (request) => {
     const row = await ownSubmittal(keeping, actorOf(request), submittalOf(request).submittal)
-    const { events, ...proof } = await provedHistory(keeping.store.db, row)
-    const shown = events.map(({ submittal: _, data, ...event }) => ({ ...event, data: parsed<object>(data) }))
-    return { submittal: row.id, ...proof, method: HASH_METHOD, events: shown }
+    return historyResource(row.id, await provedHistory(keeping.store.db, row))
   })
 }
