@@ -23,6 +23,8 @@ export type ProblemType =
   | 'not-acceptable'
   | 'unsupported-media-type'
   | 'not-now'
+  | 'request-in-progress'
+  | 'idempotency-key-reused'
   | 'no-signs'
   | 'store-unavailable'
   | 'storage-full'
@@ -183,6 +185,20 @@ export const PROBLEMS: Record<ProblemType, ProblemKind> = {
     meaning: 'The submittal was cancelled, or has already been checked, so that this can no longer be done to it.',
     remedy: 'Read the submittal’s state and make a new submittal where one is needed.',
     example: 'The submittal was cancelled; make a new one for further signs.',
+  },
+  'request-in-progress': {
+    status: 409,
+    title: 'The same request is still being answered',
+    meaning: 'A request with this Idempotency-Key arrived before and has not been answered yet.',
+    remedy: 'Send the request again after the seconds that the Retry-After header names, with the same key and body.',
+    example: 'The request with this Idempotency-Key is still being answered.',
+  },
+  'idempotency-key-reused': {
+    status: 422,
+    title: 'The Idempotency-Key belongs to another request',
+    meaning: 'The key was sent before with another method, address or body. Nothing was done.',
+    remedy: 'Make a new key for each new request, and keep it only for sending that request again.',
+    example: 'The Idempotency-Key was sent before with another request.',
   },
   'no-signs': {
     status: 422,

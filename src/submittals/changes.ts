@@ -1,5 +1,6 @@
 import type { InstallationDescription } from '../sign/installation-description.js'
 import type { MeasuredDescription } from '../sign/measured-description.js'
+import type { Alongside } from './create.js'
 import { append, takeSubmittal, type Happening } from './history.js'
 import { NotKept, NotNow, type Actor, type Keeping } from './keeping.js'
 import { newId, now } from './store/ids.js'
@@ -24,8 +25,9 @@ export function addMeasurements(
   at: SignAddress,
   measured: readonly MeasuredDescription[],
   author: string,
+  alongside?: (transaction: InTransaction, sign: SignRow) => Promise<void>,
 ): Promise<SignRow> {
-  return change(keeping, actor, at, async (transaction, sign) => {
+  const make = async (transaction: InTransaction, sign: SignRow) => {
     const rows = measured.map((one) => ({
       id: newId('mea'),
       sign: sign.id,
@@ -34,8 +36,9 @@ export function addMeasurements(
       at: now(),
     }))
     await transaction.insertInto('measurements').values(rows).execute()
-    return { kind: 'measurements-added', data: { measured, author }, recheck: {} }
-  })
+    return { kind: 'measurements-added' as const, data: { measured, author }, recheck: {} }
+  }
+  return change(keeping, actor, at, make, alongside)
 }
 
 /** Takes the place of the facts given before. @param installation with a unit at every length */
@@ -55,15 +58,22 @@ export function setInstallation(
 }
 
 /** @returns the waiver's id */
-export async function addWaiver(keeping: Keeping, actor: Actor, at: SignAddress, waiver: NewWaiver): Promise<string> {
+export async function addWaiver(
+  keeping: Keeping,
+  actor: Actor,
+  at: SignAddress,
+  waiver: NewWaiver,
+  alongside?: Alongside,
+): Promise<string> {
   const id = newId('wav')
-  await change(keeping, actor, at, async (transaction, sign) => {
+  const make = async (transaction: InTransaction, sign: SignRow) => {
     await transaction
       .insertInto('waivers')
       .values({ id, sign: sign.id, ...waiver, at: now(), withdrawn_at: null })
       .execute()
-    return { kind: 'waiver-added', data: { waiver: id, ...waiver } }
-  })
+    return { kind: 'waiver-added' as const, data: { waiver: id, ...waiver } }
+  }
+  await change(keeping, actor, at, make, (transaction) => alongside?.(transaction, id))
   return id
 }
 
@@ -84,12 +94,20 @@ export async function withdrawWaiver(keeping: Keeping, actor: Actor, at: SignAdd
 }
 
 /** @returns the note's id */
-export async function addNote(keeping: Keeping, actor: Actor, at: SignAddress, text: string, author: string) {
+export async function addNote(
+  keeping: Keeping,
+  actor: Actor,
+  at: SignAddress,
+  text: string,
+  author: string,
+  alongside?: Alongside,
+): Promise<string> {
   const id = newId('not')
-  await change(keeping, actor, at, async (transaction, sign) => {
+  const make = async (transaction: InTransaction, sign: SignRow) => {
     await transaction.insertInto('notes').values({ id, sign: sign.id, text, author, at: now() }).execute()
-    return { kind: 'note-added', data: { note: id, text, author } }
-  })
+    return { kind: 'note-added' as const, data: { note: id, text, author } }
+  }
+  await change(keeping, actor, at, make, (transaction) => alongside?.(transaction, id))
   return id
 }
 
@@ -130,6 +148,7 @@ async function change(
   actor: Actor,
   at: SignAddress,
   make: (transaction: InTransaction, sign: SignRow) => Promise<Change>,
+  alongside?: (transaction: InTransaction, sign: SignRow) => Promise<void> | undefined,
 ): Promise<SignRow> {
   const { store, queue, awaken } = keeping
   const changed = await store.db.transaction().execute(async (transaction) => {
@@ -141,19 +160,24 @@ async function change(
     await append(transaction, submittal, actor.name, [
       { kind, data: { sign: sign.id, mark: sign.mark, revision, ...data } },
     ])
-    if (!recheck) return sign
+    if (!recheck) {
+      await alongside?.(transaction, sign)
+      return sign
+    }
     await queue.add(transaction, 'checks', [{ sign: sign.id, revision }])
     await transaction
       .updateTable('submittals')
       .set({ state: 'running', open: submittal.open + (sign.state === 'queued' ? 0 : 1) })
       .where('id', '=', submittal.id)
       .execute()
-    return transaction
+    const waiting = await transaction
       .updateTable('signs')
       .set({ ...recheck, revision, state: 'queued', updated_at: now() })
       .where('id', '=', sign.id)
       .returningAll()
       .executeTakeFirstOrThrow()
+    await alongside?.(transaction, waiting)
+    return waiting
   })
   awaken()
   return changed

@@ -21,8 +21,8 @@ export interface NewSubmittal extends Received {
   options: Partial<CheckOptions>
 }
 
-/** Done in the same transaction, as the last thing. */
-export type Alongside = (transaction: InTransaction, id: string) => Promise<void>
+/** Done in the same transaction, as the last thing. @param made the id of what was made */
+export type Alongside = (transaction: InTransaction, made: string) => Promise<void>
 
 const ROWS_A_STATEMENT = 400
 

@@ -21,7 +21,7 @@ import { LongJson } from '../json.js'
 import type { Operation } from '../operation.js'
 import type { ProblemType } from '../problem-table.js'
 import { invalid } from '../read-request.js'
-import { ServiceProblem } from '../problems.js'
+import { jsonContent, once, within } from './once.js'
 import { route, SignParams, signOf, type Described } from './route.js'
 import { parsed, waiverResource } from './rows.js'
 import { today } from './today.js'
@@ -44,12 +44,15 @@ export function changeRoutes(app: FastifyInstance, keeping: Keeping) {
     Change,
     202,
   )
-  app.post(`${at}/measurements`, route(measurements, SignParams), async (request, reply) => {
+  app.post(`${at}/measurements`, route({ ...measurements, once: true }, SignParams), async (request, reply) => {
     const actor = actorOf(request)
     const given = bodyOf(MeasurementsRequest, request)
-    const { measured, author } = Array.isArray(given) ? { measured: given, author: undefined } : given
-    const sign = await addMeasurements(keeping, actor, signOf(request), measured.map(withUnit), author ?? actor.name)
-    return reply.code(202).send({ sign: sign.id, revision: sign.revision, state: sign.state })
+    const { measured, author = actor.name } = Array.isArray(given) ? { measured: given } : given
+    return once(keeping, request, reply, jsonContent(request), (keep) =>
+      addMeasurements(keeping, actor, signOf(request), measured.map(withUnit), author, (transaction, sign) =>
+        keep(transaction, { status: 202, body: { sign: sign.id, revision: sign.revision, state: sign.state } }),
+      ),
+    )
   })
 
   const installation = described(
@@ -77,18 +80,15 @@ export function changeRoutes(app: FastifyInstance, keeping: Keeping) {
     WaiverResource,
     201,
   )
-  app.post(`${at}/waivers`, route(waiver, SignParams), async (request, reply) => {
+  app.post(`${at}/waivers`, route({ ...waiver, once: true }, SignParams), async (request, reply) => {
     const actor = actorOf(request)
     const { author, expires, ...given } = bodyOf(WaiverRequest, request)
     const made: NewWaiver = { ...given, author: author ?? actor.name, expires: expires ?? null }
-    const { submittal, sign } = signOf(request)
-    const id = await addWaiver(keeping, actor, { submittal, sign }, made)
-    const rows = await keptSign(keeping, actor, submittal, sign)
-    const report = rows.sign.report === null ? undefined : await keptReport(keeping, sign)
-    const findings = report ? parsed<Report>(report.body.toString('utf8')).findings : []
-    const row = rows.waivers.find((one) => one.id === id)
-    if (!row) throw new ServiceProblem('not-now', 'The waiver was withdrawn at the same moment.')
-    return reply.code(201).send(waiverResource(row, findings, today()))
+    return once(keeping, request, reply, jsonContent(request), (keep) =>
+      addWaiver(keeping, actor, signOf(request), made, async (transaction, id) =>
+        keep(transaction, { status: 201, body: await madeWaiver(within(keeping, transaction), request, id) }),
+      ),
+    )
   })
 
   const withdraw: Described = {
@@ -113,15 +113,28 @@ export function changeRoutes(app: FastifyInstance, keeping: Keeping) {
     NoteResource,
     201,
   )
-  app.post(`${at}/notes`, route(note, SignParams), async (request, reply) => {
+  app.post(`${at}/notes`, route({ ...note, once: true }, SignParams), async (request, reply) => {
     const actor = actorOf(request)
-    const { text, author } = bodyOf(NoteRequest, request)
-    const { submittal, sign } = signOf(request)
-    const id = await addNote(keeping, actor, { submittal, sign }, text, author ?? actor.name)
-    const { notes } = await keptSign(keeping, actor, submittal, sign)
-    const made = notes.find((one) => one.id === id)
-    return reply.code(201).send({ id, text, author: author ?? actor.name, at: made?.at })
+    const { text, author = actor.name } = bodyOf(NoteRequest, request)
+    return once(keeping, request, reply, jsonContent(request), (keep) =>
+      addNote(keeping, actor, signOf(request), text, author, async (transaction, id) => {
+        const { submittal, sign } = signOf(request)
+        const { notes } = await keptSign(within(keeping, transaction), actor, submittal, sign)
+        const at = notes.find((one) => one.id === id)?.at
+        return keep(transaction, { status: 201, body: { id, text, author, at } })
+      }),
+    )
   })
+}
+
+async function madeWaiver(keeping: Keeping, request: FastifyRequest, id: string): Promise<WaiverResource> {
+  const { submittal, sign } = signOf(request)
+  const rows = await keptSign(keeping, actorOf(request), submittal, sign)
+  const report = rows.sign.report === null ? undefined : await keptReport(keeping, sign)
+  const findings = report ? parsed<Report>(report.body.toString('utf8')).findings : []
+  const row = rows.waivers.find((one) => one.id === id)
+  if (!row) throw new Error('a waiver that was just kept is not there')
+  return waiverResource(row, findings, today())
 }
 
 const MEASURED_EXAMPLE = [
@@ -155,7 +168,8 @@ function described(
   const requests: Operation['requests'] = {
     'application/json': { schema, examples: { example: { summary, value: () => example } } },
   }
-  return { id, summary, description, requests, answer, status, problems: [...BODY_PROBLEMS, 'not-now'] }
+  const problems: ProblemType[] = [...BODY_PROBLEMS, 'not-now']
+  return { id, summary, description, requests, answer, status, problems }
 }
 
 /** @throws {Refusal} `invalid-description` with pointers @throws {ServiceProblem} for what is no JSON */

@@ -1,24 +1,25 @@
-import type { FastifyInstance, FastifyRequest } from 'fastify'
+import type { FastifyInstance } from 'fastify'
 import type { z } from 'zod'
 import { DEFAULT_STANDARDS, Options, Standards, type Options as CheckOptions } from '../../check-options.js'
 import { findStandards } from '../../standards/catalogue.js'
 import { LONGEST_NAME, text } from '../../sign/text.js'
 import { addSigns, createSubmittal, ownSubmittal, type Received } from '../../submittals/create.js'
 import { SubmittalRequest } from '../../submittals/intake/submittal-json.js'
-import type { Keeping } from '../../submittals/keeping.js'
+import type { Actor, Keeping } from '../../submittals/keeping.js'
 import type { IntakeProblem } from '../../report/set/evidence.js'
 import { actorOf } from '../actor.js'
 import type { Pool } from '../pool.js'
 import { ServiceProblem } from '../problems.js'
 import { invalid } from '../read-request.js'
 import { LIMITS } from '../settings.js'
+import { once, within, type Answer } from './once.js'
 import { SubmittalResource } from './resources.js'
 import type { ProblemType } from '../problem-table.js'
 import { route, SubmittalParams, submittalOf, type Described } from './route.js'
 import { addressOf } from './rows.js'
 import { resourceOf } from './submittals.js'
 import { UploadForm } from './upload-form.js'
-import { readUploadRequest } from './upload-request.js'
+import { readUploadRequest, type UploadRequest } from './upload-request.js'
 
 /** POST /v1/submittals and POST /v1/submittals/{id}/signs: what is acknowledged here is kept. */
 
@@ -40,7 +41,7 @@ const PROBLEMS: ProblemType[] = [
 ]
 
 /** What a set is called that nobody named. */
-const NAMELESS = 'Submittal'
+export const NAMELESS = 'Submittal'
 /** Problems of an upload that come with a refusal; a submittal that is kept has all of them. */
 const MOST_ERRORS = 200
 
@@ -56,17 +57,19 @@ export function createRoutes(app: FastifyInstance, keeping: Keeping, pool: Pool)
     answer: SubmittalResource,
     status: 202,
     problems: PROBLEMS,
+    once: true,
   }
   app.post('/v1/submittals', { ...route(create), bodyLimit: LIMITS.upload }, async (request, reply) => {
-    const { received, fields } = await receive(request, pool)
-    const standards = pinned(fields.standards ?? DEFAULT_STANDARDS)
-    const given = { ...received, name: fields.name ?? NAMELESS, standards, options: fields.options ?? {} }
-    const id = await createSubmittal(keeping, actorOf(request), given)
-    const row = await ownSubmittal(keeping, actorOf(request), id)
-    return reply
-      .code(202)
-      .header('location', addressOf(id))
-      .send(await resourceOf(keeping, row))
+    const sent = await readUploadRequest(request)
+    const actor = actorOf(request)
+    return once(keeping, request, reply, contentOf(sent), async (keep) => {
+      const { received, fields } = await receive(sent, pool)
+      const standards = pinned(fields.standards ?? DEFAULT_STANDARDS)
+      const given = { ...received, name: fields.name ?? NAMELESS, standards, options: fields.options ?? {} }
+      await createSubmittal(keeping, actor, given, async (transaction, id) =>
+        keep(transaction, await accepted(within(keeping, transaction), actor, id)),
+      )
+    })
   })
 
   const add: Described = {
@@ -82,17 +85,30 @@ export function createRoutes(app: FastifyInstance, keeping: Keeping, pool: Pool)
     { ...route(add, SubmittalParams), bodyLimit: LIMITS.upload },
     async (request, reply) => {
       const { submittal } = submittalOf(request)
-      await ownSubmittal(keeping, actorOf(request), submittal)
-      const { received } = await receive(request, pool)
-      await addSigns(keeping, actorOf(request), submittal, received)
-      const row = await ownSubmittal(keeping, actorOf(request), submittal)
-      return reply
-        .code(202)
-        .header('location', addressOf(submittal))
-        .send(await resourceOf(keeping, row))
+      const actor = actorOf(request)
+      await ownSubmittal(keeping, actor, submittal)
+      const sent = await readUploadRequest(request)
+      return once(keeping, request, reply, contentOf(sent), async (keep) => {
+        const { received } = await receive(sent, pool)
+        await addSigns(keeping, actor, submittal, received, async (transaction, id) =>
+          keep(transaction, await accepted(within(keeping, transaction), actor, id)),
+        )
+      })
     },
   )
 }
+
+async function accepted(keeping: Keeping, actor: Actor, id: string): Promise<Answer> {
+  const body = await resourceOf(keeping, await ownSubmittal(keeping, actor, id))
+  return { status: 202, headers: { location: addressOf(id) }, body }
+}
+
+/** Everything of the upload that could be told from another. */
+const contentOf = ({ files, json, name, standards, options }: UploadRequest): (Uint8Array | string)[] => [
+  JSON.stringify([name, standards, options]),
+  ...files.flatMap((file) => [file.name, file.bytes]),
+  ...(json ? [json] : []),
+]
 
 interface Fields {
   name?: string
@@ -100,8 +116,9 @@ interface Fields {
   options?: CheckOptions
 }
 
-async function receive(request: FastifyRequest, pool: Pool): Promise<{ received: Received; fields: Fields }> {
-  const { files, json, name, standards, options } = await readUploadRequest(request)
+/** Reads what was uploaded, in a thread. @throws {ServiceProblem} `no-signs` where none of it can be used @throws {Refusal} */
+export async function receive(sent: UploadRequest, pool: Pool): Promise<{ received: Received; fields: Fields }> {
+  const { files, json, name, standards, options } = sent
   const said: Fields = {
     ...(name !== undefined && { name: checked(Name, name, '/name') }),
     ...(standards !== undefined && { standards: checked(Standards, standards, '/standards') }),
@@ -120,7 +137,7 @@ async function receive(request: FastifyRequest, pool: Pool): Promise<{ received:
 const BODY_NAME = 'submittal.json'
 
 /** Every id with the revision of today. @throws {Refusal} `unknown-standard` */
-const pinned = (standards: readonly string[]): string[] =>
+export const pinned = (standards: readonly string[]): string[] =>
   findStandards(standards).map(({ id, revision }) => `${id}@${revision}`)
 
 function noSigns(problems: readonly IntakeProblem[]): ServiceProblem {

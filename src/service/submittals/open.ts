@@ -7,6 +7,7 @@ import type { Outcome } from '../../submittals/outcome.js'
 import { BossQueue } from '../../submittals/queue/boss-queue.js'
 import type { Queue } from '../../submittals/queue/queue.js'
 import { TableQueue } from '../../submittals/queue/table-queue.js'
+import { forgetClaims } from '../../submittals/replays.js'
 import { now } from '../../submittals/store/ids.js'
 import { openStore, type Store } from '../../submittals/store/connect.js'
 import { Worker } from '../../submittals/work.js'
@@ -30,6 +31,7 @@ export async function openKeeping(settings: Settings, pool: Pool, log: FastifyBa
   try {
     await queue.start()
     await makeLocal(store)
+    if (!store.pool) await forgetClaims(store.db)
   } catch (error) {
     await store.close()
     throw error

@@ -4,6 +4,7 @@ import { documented } from '../openapi.js'
 import type { Media, Operation } from '../operation.js'
 import type { ProblemType } from '../problem-table.js'
 import { invalidQuery } from '../read-request.js'
+import { OnceHeaders } from './once.js'
 
 /** What the routes of kept things have in common: their parameters and their documentation. */
 
@@ -23,14 +24,18 @@ export interface Described {
   status?: number
   requests?: Operation['requests']
   problems?: ProblemType[]
+  /** It creates, and takes an Idempotency-Key: its handler is `once`. */
+  once?: true
 }
 
 /** Problems of every route that names a kept thing. */
 const KEPT: ProblemType[] = ['not-found', 'invalid-parameters', 'store-unavailable']
 
+const ONCE: ProblemType[] = ['malformed-request', 'request-in-progress', 'idempotency-key-reused']
+
 /** The options of a route: documented, and with parameters that the handler reads by `queryOf`. */
 export function route(described: Described, params?: z.ZodType, querystring?: z.ZodType) {
-  const { id, tag, summary, description, answer, status, requests, problems } = described
+  const { id, tag, summary, description, answer, status, requests, problems, once } = described
   const content = answer instanceof z.ZodType ? { 'application/json': { schema: answer } } : (answer ?? {})
   const operation: Operation = {
     id,
@@ -39,12 +44,17 @@ export function route(described: Described, params?: z.ZodType, querystring?: z.
     description,
     ...(requests && { requests }),
     answer: { status: status ?? 200, description: answer ? 'The answer.' : 'Done.', content },
-    problems: [...new Set([...KEPT, ...(problems ?? [])])],
+    problems: [...new Set([...KEPT, ...(problems ?? []), ...(once ? ONCE : [])])],
   }
   const { config, schema } = documented(operation)
   return {
     config,
-    schema: { ...schema, ...(params && { params }), ...(querystring && { querystring }) },
+    schema: {
+      ...schema,
+      ...(params && { params }),
+      ...(querystring && { querystring }),
+      ...(once && { headers: OnceHeaders }),
+    },
     // Parameters are read by the handler, which says in our own words what is wrong with them.
     validatorCompiler: () => () => true,
   }
