@@ -4,7 +4,7 @@ import { documented } from './openapi.js'
 import type { Operation } from './operation.js'
 import { ServiceProblem } from './problems.js'
 
-/** /livez: the process answers. /readyz: it should be sent work; not while it drains. */
+/** /livez: the process answers. /readyz: it should be sent work; not while it drains, nor while what is kept cannot be reached. */
 
 const Health = z.strictObject({ status: z.literal('ok') }).meta({ id: 'Health', description: 'All is well.' })
 
@@ -23,16 +23,26 @@ const health = (id: string, summary: string, description: string, problems: Oper
   problems,
 })
 
-export function healthRoutes(app: FastifyInstance, isDraining: () => boolean) {
+/** Seconds after which it may be asked again. */
+const RETRY_AFTER = { draining: '1', store: '5' }
+
+/** @param storeAnswers whether what is kept can be reached now */
+export function healthRoutes(app: FastifyInstance, isDraining: () => boolean, storeAnswers: () => Promise<boolean>) {
   const alive = health('isAlive', 'Is the process alive?', 'Answers as long as the process can answer at all.', [])
   app.get('/livez', documented(alive), async () => OK)
 
-  const ready = health('isReady', 'Should work be sent here?', 'Refuses while the service drains before it stops.', [
-    'busy',
-  ])
+  const ready = health(
+    'isReady',
+    'Should work be sent here?',
+    'Refuses while the service drains before it stops, and while its database does not answer.',
+    ['busy', 'store-unavailable'],
+  )
   app.get('/readyz', documented(ready), async () => {
-    if (isDraining())
-      throw new ServiceProblem('busy', 'The service is about to stop.', [], undefined, { 'retry-after': '1' })
+    if (isDraining()) throw notReady('busy', 'The service is about to stop.', RETRY_AFTER.draining)
+    if (!(await storeAnswers())) throw notReady('store-unavailable', 'The database does not answer.', RETRY_AFTER.store)
     return OK
   })
 }
+
+const notReady = (type: 'busy' | 'store-unavailable', detail: string, seconds: string): ServiceProblem =>
+  new ServiceProblem(type, detail, [], undefined, { 'retry-after': seconds })

@@ -75,7 +75,10 @@ export class Worker {
         else await this.performOne(job)
       }
     }
-    await Promise.all(Array.from({ length: this.work.atOnce }, hand))
+    // All hands are waited for: one that the queue failed must not leave the others to a second round beside the first.
+    const ends = await Promise.allSettled(Array.from({ length: this.work.atOnce }, hand))
+    const failed = ends.find((end) => end.status === 'rejected')
+    if (failed) throw asError(failed.reason)
   }
 
   private async performOne(job: TakenJob): Promise<void> {

@@ -1,10 +1,11 @@
-import { mkdirSync } from 'node:fs'
 import { join } from 'node:path'
-import BetterSqlite from 'better-sqlite3'
-import { Kysely, Migrator, PostgresDialect, SqliteDialect } from 'kysely'
+import { setTimeout as wait } from 'node:timers/promises'
+import { Kysely, Migrator, PostgresDialect } from 'kysely'
 import pg from 'pg'
 import { Files } from './files.js'
 import { createTables } from './first-migration.js'
+import { troubleOf } from './outage.js'
+import { databaseOf, FILES_FOLDER, holdFolder, openFile } from './sqlite.js'
 import type { Database, Tables } from './tables.js'
 
 /** The two places in which submittals can be kept: one SQLite file with a folder of files, or a PostgreSQL database. */
@@ -19,41 +20,55 @@ export interface Store {
   close(): Promise<void>
 }
 
-const FILE_NAME = 'fingertrue.sqlite'
-const FILES_FOLDER = 'files'
-/** Milliseconds for which a statement waits while another process (a command, a backup) writes. */
-const BUSY_TIMEOUT = 5000
 const MOST_CONNECTIONS = 10
 /** Milliseconds after which a database that does not answer counts as gone. */
 const CONNECTION_TIMEOUT = 3000
+/**
+ * Milliseconds after which a transaction is taken back whose process says nothing more: a process that was stopped in the middle
+ * of one would hold up everybody else for as long as it stands still.
+ */
+const LONGEST_SILENCE = 10_000
+/** Milliseconds for which a statement waits for a row that another transaction holds. */
+const LONGEST_WAIT_FOR_A_ROW = 20_000
+/** Milliseconds for which a start waits for a database that is not up yet, and between two looks. */
+const LONGEST_START = 30_000
+const PAUSE = 500
 
 /**
- * Opens the place and brings its tables up to date.
+ * Opens the place and brings its tables up to date. A PostgreSQL that cannot be reached is waited for.
  * @param place none: everything is in memory and gone with the process
  * @throws when it cannot be reached or written
  */
 export async function openStore(place: Place | undefined, onError: (error: Error) => void): Promise<Store> {
   const inPostgres = place !== undefined && 'url' in place
   const store = inPostgres ? openPostgres(place.url, onError) : openSqlite(place?.folder)
-  try {
-    await migrate(store.db, inPostgres ? 'bytea' : 'blob')
-  } catch (error) {
-    await store.close()
-    throw error
-  }
-  return store
+  const end = Date.now() + LONGEST_START
+  for (;;)
+    try {
+      await migrate(store.db, inPostgres ? 'bytea' : 'blob')
+      return store
+    } catch (error) {
+      if (inPostgres && troubleOf(error) === 'unreachable' && Date.now() < end) {
+        await wait(PAUSE)
+        continue
+      }
+      await store.close()
+      throw error
+    }
 }
 
 function openSqlite(folder: string | undefined): Store {
-  const files = folder === undefined ? undefined : join(folder, FILES_FOLDER)
-  if (files !== undefined) mkdirSync(files, { recursive: true })
-  const file = new BetterSqlite(folder === undefined ? ':memory:' : join(folder, FILE_NAME), { timeout: BUSY_TIMEOUT })
-  file.pragma('journal_mode = WAL')
-  // What is acknowledged is on the disk, a power cut included.
-  file.pragma('synchronous = FULL')
-  file.pragma('foreign_keys = ON')
-  const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: file }) })
-  return { db, files: new Files(db, files), pool: undefined, close: () => db.destroy() }
+  const letGo = folder === undefined ? undefined : holdFolder(folder)
+  const db = databaseOf(openFile(folder))
+  return {
+    db,
+    files: new Files(db, folder === undefined ? undefined : join(folder, FILES_FOLDER)),
+    pool: undefined,
+    close: async () => {
+      await db.destroy()
+      letGo?.()
+    },
+  }
 }
 
 function openPostgres(url: string, onError: (error: Error) => void): Store {
@@ -61,6 +76,8 @@ function openPostgres(url: string, onError: (error: Error) => void): Store {
     connectionString: url,
     max: MOST_CONNECTIONS,
     connectionTimeoutMillis: CONNECTION_TIMEOUT,
+    idle_in_transaction_session_timeout: LONGEST_SILENCE,
+    lock_timeout: LONGEST_WAIT_FOR_A_ROW,
     keepAlive: true,
   })
   // A connection that breaks while idle is replaced; without a listener it would end the process.

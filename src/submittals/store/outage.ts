@@ -3,11 +3,11 @@
 export type Trouble = 'unreachable' | 'full'
 
 const UNREACHABLE =
-  /^(08\w{3}|57P0[1-3]|53300|ECONNREFUSED|ECONNRESET|EPIPE|ETIMEDOUT|ENOTFOUND|EAI_AGAIN|SQLITE_BUSY\w*|SQLITE_LOCKED\w*)$/u
+  /^(08\w{3}|25P03|55P03|40P01|57P0[1-5]|53300|ECONNREFUSED|ECONNRESET|EPIPE|ETIMEDOUT|ENOTFOUND|EAI_AGAIN|SQLITE_BUSY\w*|SQLITE_LOCKED\w*)$/u
 const FULL = /^(53100|ENOSPC|EDQUOT|SQLITE_FULL|SQLITE_IOERR_WRITE|SQLITE_IOERR_FSYNC)$/u
 /** The client of PostgreSQL gives these no code. */
 const BROKEN =
-  /^(Connection terminated|timeout exceeded when trying to connect|Client has encountered a connection error|Cannot use a pool after calling end)/u
+  /^(Connection terminated|timeout exceeded when trying to connect|Client has encountered a connection error|Client was closed and is not queryable|Cannot use a pool after calling end)/u
 
 /** @returns undefined for an error that is no trouble of the store */
 export function troubleOf(error: unknown): Trouble | undefined {
