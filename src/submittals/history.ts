@@ -103,9 +103,9 @@ export async function provedHistory(db: Database, submittal: Head): Promise<Prov
     .execute()
   let previous = NO_EVENT
   let brokenAt: number | null = null
-  for (const [i, { hash, ...event }] of events.entries()) {
-    const right = hashOf({ ...event, number: i + 1, previous, data: JSON.parse(event.data) as unknown })
-    if (event.number !== i + 1 || hash !== right) {
+  for (const [i, event] of events.entries()) {
+    const { hash } = event
+    if (!isRight(event, i + 1, previous)) {
       brokenAt = i + 1
       break
     }
@@ -114,4 +114,24 @@ export async function provedHistory(db: Database, submittal: Head): Promise<Prov
   if (brokenAt === null && (events.length !== submittal.event_count || previous !== submittal.event_head))
     brokenAt = events.length + 1
   return { events, intact: brokenAt === null, brokenAt, head: submittal.event_head }
+}
+
+/** The event as it lies there, to the last byte: data that say the same in other words are not what was written. */
+function isRight({ hash, ...event }: EventRow, number: number, previous: string): boolean {
+  const data = valueOf(event.data)
+  return (
+    event.number === number &&
+    event.previous === previous &&
+    data !== undefined &&
+    canonicalJson(data) === event.data &&
+    hash === hashOf({ ...event, data })
+  )
+}
+
+function valueOf(json: string): unknown {
+  try {
+    return JSON.parse(json) as unknown
+  } catch {
+    return undefined
+  }
 }
