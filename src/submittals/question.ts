@@ -23,25 +23,29 @@ export const ASSUMED_USE: Use = 'permanent-room'
  * installation that were added take the place of the whole of what was described.
  */
 export function questionOf(sign: KeptSign, standards: string[], submittal: Partial<CheckOptions>): CheckInput {
-  const options = { ...submittal, ...sign.options }
+  const { useAssumed, ...options } = { ...submittal, ...sign.options }
+  // A row of a schedule that says no use has one that was only assumed for it; what is said of the whole set comes before that.
   const described = sign.description
-  const use = described?.use ?? options.use
+  const said = useAssumed === true ? undefined : described?.use
+  const use = said ?? options.use
+  const taken = use ?? described?.use ?? ASSUMED_USE
   const measured = [...new Map([...(described?.measured ?? []), ...sign.measured].map((m) => [m.quantity, m])).values()]
   const installation = sign.installation ?? described?.installation
   const properNames = described?.properNames ?? options.properNames
   return {
     ...(sign.drawing && { drawing: sign.drawing }),
     sign: {
-      ...described,
+      // Without a description there is no bare length that could be mistaken.
+      ...(described ?? { units: 'mm' }),
       mark: sign.mark,
-      use: use ?? ASSUMED_USE,
+      use: taken,
       ...(installation && { installation }),
       ...(measured.length > 0 && { measured }),
     },
     standards,
     options: {
       ...options,
-      use: use ?? ASSUMED_USE,
+      use: taken,
       ...(use === undefined && { useAssumed: true }),
       ...(properNames && { properNames }),
       decisionRule: options.decisionRule ?? 'simple',
