@@ -1,7 +1,7 @@
 import { sql } from 'kysely'
 import { append, takeSubmittal } from './history.js'
 import { NotKept, NotNow, type Actor, type Keeping } from './keeping.js'
-import type { SignRow, SubmittalRow } from './store/tables.js'
+import type { Database, SignRow, SubmittalRow } from './store/tables.js'
 
 /** Reading, cancelling and deleting whole submittals. */
 
@@ -49,14 +49,43 @@ export async function listSigns(
   submittal: string,
   most: number,
   after: string | undefined,
-  { verdict, state, text }: SignFilter,
+  filter: SignFilter,
 ): Promise<SignPage> {
-  const like = `%${(text ?? '').toLowerCase().replace(/[\\%_]/g, '\\$&')}%`
-  const rows = await store.db
-    .selectFrom('signs')
+  const rows = await matching(store.db, submittal, filter)
     .selectAll()
-    .where('submittal', '=', submittal)
     .$if(after !== undefined, (q) => q.where('position', '>', Number(after)))
+    .orderBy('position')
+    .limit(most + 1)
+    .execute()
+  const shown = rows.slice(0, most)
+  return { rows: shown, next: rows.length > most ? String(shown.at(-1)?.position) : null }
+}
+
+/** The same by the number of the page, with how many signs there are in all. @param page counted from 1 */
+export async function numberedSigns(
+  { store }: Keeping,
+  submittal: string,
+  most: number,
+  page: number,
+  filter: SignFilter,
+): Promise<{ rows: SignRow[]; total: number }> {
+  const counted = await matching(store.db, submittal, filter)
+    .select((e) => e.fn.countAll<number>().as('count'))
+    .executeTakeFirst()
+  const rows = await matching(store.db, submittal, filter)
+    .selectAll()
+    .orderBy('position')
+    .limit(most)
+    .offset((page - 1) * most)
+    .execute()
+  return { rows, total: Number(counted?.count ?? 0) }
+}
+
+function matching(db: Database, submittal: string, { verdict, state, text }: SignFilter) {
+  const like = `%${(text ?? '').toLowerCase().replace(/[\\%_]/g, '\\$&')}%`
+  return db
+    .selectFrom('signs')
+    .where('submittal', '=', submittal)
     .$if(verdict === 'none', (q) => q.where('verdict', 'is', null))
     .$if(verdict !== undefined && verdict !== 'none', (q) => q.where('verdict', '=', verdict ?? ''))
     .$if(state !== undefined, (q) => q.where('state', '=', state ?? 'done'))
@@ -66,11 +95,6 @@ export async function listSigns(
           or lower(coalesce(door, '')) like ${like} escape '\\')`,
       ),
     )
-    .orderBy('position')
-    .limit(most + 1)
-    .execute()
-  const shown = rows.slice(0, most)
-  return { rows: shown, next: rows.length > most ? String(shown.at(-1)?.position) : null }
 }
 
 /** How many signs of a submittal have which verdict; signs without a report under `none`. */
