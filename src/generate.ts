@@ -25,7 +25,7 @@ const ROOT = fileURLToPath(new URL('..', import.meta.url))
 const LOCK = 'tests/standards/digests.json'
 
 async function generated(): Promise<Map<string, string>> {
-  const app = await buildService({ ...DEFAULT_SETTINGS, logLevel: 'silent' })
+  const app = await buildService({ ...DEFAULT_SETTINGS, logLevel: 'silent', auth: 'keys' })
   const document = app.swagger()
   await app.close()
   return new Map([

@@ -14,8 +14,8 @@ if ('refused' in environment) {
   process.exit(1)
 }
 
-const { host, port, logLevel, place, role, remarks } = environment
-const app = await buildService({ ...DEFAULT_SETTINGS, logLevel, place, role })
+const { host, port, settings, remarks } = environment
+const app = await buildService({ ...DEFAULT_SETTINGS, ...settings })
 for (const remark of remarks) app.log.warn(remark)
 closeWithGrace({ delay: GRACE, logger: app.log }, async ({ signal, err }) => {
   if (err) app.log.error({ err }, 'the process stops because of an error')

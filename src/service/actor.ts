@@ -1,11 +1,16 @@
 import type { FastifyRequest } from 'fastify'
-import { NOBODY, type Actor } from '../submittals/keeping.js'
+import type { Actor } from '../submittals/keeping.js'
+import { ServiceProblem } from './problems.js'
 
 declare module 'fastify' {
   interface FastifyRequest {
-    /** Who asks; null where no key is asked for. */
+    /** Who asks, as the guard found out; null where anybody may ask and nobody said who it is. */
     actor: Actor | null
   }
 }
 
-export const actorOf = (request: FastifyRequest): Actor => request.actor ?? NOBODY
+/** @throws {ServiceProblem} `unauthorized` where it is not known who asks: nobody is ever taken for somebody */
+export function actorOf({ actor }: FastifyRequest): Actor {
+  if (actor) return actor
+  throw new ServiceProblem('unauthorized', 'This needs to be known: who asks.')
+}

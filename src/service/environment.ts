@@ -7,14 +7,16 @@ import type { Settings } from './settings.js'
 export interface Environment {
   host: string
   port: number
-  logLevel: string
-  place: Place
-  role: Settings['role']
-  /** Said once in the log: settings that have no effect yet. */
+  settings: Pick<Settings, 'logLevel' | 'role' | 'auth' | 'rateLimit' | 'openSigns'> & { place: Place }
+  /** Said once in the log. */
   remarks: string[]
 }
 
 const HIGHEST_PORT = 65_535
+/** Requests a minute of one key, where keys are asked for: more than a busy client sends, less than one that runs wild. */
+const RATE_LIMIT = 6000
+/** Signs of one organisation that may wait, where keys are asked for: several times the largest upload. */
+const OPEN_SIGNS = 100_000
 const LOOPBACK = ['127.0.0.1', '::1', 'localhost']
 
 const Variables = z.object({
@@ -24,6 +26,8 @@ const Variables = z.object({
   DATABASE_URL: z.string().min(1).optional(),
   ROLE: z.enum(['all', 'api', 'worker']).default('all'),
   AUTH: z.enum(['off', 'keys']).optional(),
+  RATE_LIMIT: z.coerce.number().int().min(0).optional(),
+  OPEN_SIGNS: z.coerce.number().int().min(0).optional(),
   LOG_LEVEL: z.enum(['fatal', 'error', 'warn', 'info', 'debug', 'trace', 'silent']).default('info'),
 })
 
@@ -34,17 +38,25 @@ export function readEnvironment(variables: Record<string, string | undefined>): 
   if (!parsed.success)
     return { refused: parsed.error.issues.map(({ path, message }) => `${path.join('.')}: ${message}`) }
   const { PORT, HOST, DATA_DIR, DATABASE_URL, ROLE, AUTH, LOG_LEVEL } = parsed.data
-  const refused: string[] = []
-  if (AUTH === 'keys')
-    refused.push('AUTH=keys: API keys do not exist in this version. Set AUTH=off and let a proxy decide who may call.')
-  else if (AUTH === undefined && !LOOPBACK.includes(HOST))
-    refused.push(
-      `HOST=${HOST} can be reached from other machines, and API keys do not exist in this version. ` +
-        'Set AUTH=off if everyone who can reach it may call it, or HOST=127.0.0.1.',
-    )
+  const loopback = LOOPBACK.includes(HOST)
+  const auth = AUTH ?? (loopback ? 'off' : 'keys')
   if (ROLE !== 'all' && DATABASE_URL === undefined)
-    refused.push(`ROLE=${ROLE}: several processes share one PostgreSQL. Set DATABASE_URL, or ROLE=all.`)
-  if (refused.length > 0) return { refused }
+    return { refused: [`ROLE=${ROLE}: several processes share one PostgreSQL. Set DATABASE_URL, or ROLE=all.`] }
   const place = DATABASE_URL === undefined ? { folder: DATA_DIR } : { url: DATABASE_URL }
-  return { host: HOST, port: PORT, logLevel: LOG_LEVEL, place, role: ROLE, remarks: [] }
+  const rateLimit = limit(parsed.data.RATE_LIMIT, auth === 'keys' ? RATE_LIMIT : undefined)
+  const openSigns = limit(parsed.data.OPEN_SIGNS, auth === 'keys' ? OPEN_SIGNS : undefined)
+  const settings = {
+    logLevel: LOG_LEVEL,
+    place,
+    role: ROLE,
+    auth,
+    ...(rateLimit !== undefined && { rateLimit }),
+    ...(openSigns !== undefined && { openSigns }),
+  }
+  const remarks = auth === 'off' && !loopback ? [`AUTH=off: everyone who can reach ${HOST} may call this service.`] : []
+  return { host: HOST, port: PORT, settings, remarks }
 }
+
+/** 0 means none. */
+const limit = (said: number | undefined, otherwise: number | undefined): number | undefined =>
+  said === undefined ? otherwise : said === 0 ? undefined : said

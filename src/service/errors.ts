@@ -2,7 +2,7 @@ import type { IncomingMessage } from 'node:http'
 import { finished } from 'node:stream/promises'
 import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
 import { Refusal } from '../refusal.js'
-import { NotKept, NotNow } from '../submittals/keeping.js'
+import { AtLimit, NotKept, NotNow } from '../submittals/keeping.js'
 import { troubleOf, type Trouble } from '../submittals/store/outage.js'
 import { PROBLEM_MEDIA_TYPE, problemOf, ServiceProblem, type ProblemCause } from './problems.js'
 import { LIMITS } from './settings.js'
@@ -21,11 +21,14 @@ export function sendProblem(request: FastifyRequest, reply: FastifyReply, cause:
 export function installErrorHandler(app: FastifyInstance) {
   app.setErrorHandler(async (error: FastifyError | Error, request, reply) => {
     const cause = causeOf(error, request)
-    if (cause.type === 'too-large') await readAway(request.raw)
+    if (BEFORE_THE_BODY.includes(cause.type)) await readAway(request.raw)
     if (LOGGED.includes(cause.type)) request.log.error({ err: error }, 'a request could not be answered')
     return sendProblem(request, reply, cause)
   })
 }
+
+/** Problems that are found before the body has been read. */
+const BEFORE_THE_BODY: ProblemCause['type'][] = ['too-large', 'unauthorized', 'forbidden', 'too-many-requests']
 
 /** Problems whose cause whoever runs the service must see. */
 const LOGGED: ProblemCause['type'][] = ['internal-error', 'store-unavailable', 'storage-full']
@@ -37,7 +40,7 @@ const LONGEST_READING_AWAY = 2000
  * Reads the rest of a body that is refused and throws it away, for a while: a client that is still writing would otherwise
  * see its connection break and never the answer (RFC 9112, 9.6).
  */
-async function readAway(body: IncomingMessage) {
+export async function readAway(body: IncomingMessage) {
   const timeout = AbortSignal.timeout(LONGEST_READING_AWAY)
   body.resume()
   await finished(body, { signal: timeout, cleanup: true }).catch(() => undefined)
@@ -64,6 +67,10 @@ export function causeOf(error: FastifyError | Error, request: FastifyRequest): S
   if (error instanceof ServiceProblem || error instanceof Refusal) return error
   if (error instanceof NotKept) return new ServiceProblem('not-found', `There is nothing at ${pathOf(request)}.`)
   if (error instanceof NotNow) return new ServiceProblem('not-now', error.message)
+  if (error instanceof AtLimit) {
+    const { message, limit, actual } = error
+    return new ServiceProblem('organisation-limit', message, [], { limit, actual })
+  }
   const trouble = troubleOf(error)
   if (trouble) return OF_STORE[trouble]()
   const code = 'code' in error ? error.code : ''

@@ -1,9 +1,10 @@
 import type { Socket } from 'node:net'
 import type { FastifyInstance, FastifyServerOptions } from 'fastify'
 import { randomUUID } from 'node:crypto'
+import './actor.js'
 import { PROBLEM_MEDIA_TYPE, problemOf } from './problems.js'
 
-/** One line for each request: what was asked for, how it ended, how long it took. No body, no query, no header. */
+/** One line for each request: what was asked for, by whom, how it ended, how long it took. No body, no query, no header, no key. */
 
 export const loggerOptions = (level: string): FastifyServerOptions['logger'] => ({
   level,
@@ -29,6 +30,7 @@ export function logRequests(app: FastifyInstance) {
       path: pathOf(request.url),
       status: reply.statusCode,
       milliseconds: Math.round(reply.elapsedTime),
+      ...(request.actor && { organisation: request.actor.organisation, actor: request.actor.name }),
     })
     done()
   })

@@ -2,11 +2,13 @@ import swagger from '@fastify/swagger'
 import type { FastifyInstance } from 'fastify'
 import { createJsonSchemaTransform, createJsonSchemaTransformObject } from 'fastify-type-provider-zod'
 import { z } from 'zod'
+import type { Access } from './keys/access.js'
 import { VERSION } from '../version.js'
 import { TAGS, type Media, type Operation } from './operation.js'
 import { PROBLEM_MEDIA_TYPE, problemAddress, problemOf, Problem } from './problems.js'
 import { PROBLEMS, type ProblemType } from './problem-table.js'
 import { pruned } from './openapi-prune.js'
+import type { Settings } from './settings.js'
 
 /** The OpenAPI 3.1 document, made from the zod schemas and the operations beside the routes. */
 
@@ -17,11 +19,11 @@ interface JsonObject {
 /** The id in examples of problems, where each real one has its own. */
 const EXAMPLE_REQUEST_ID = '00000000-0000-4000-8000-000000000000'
 
-export async function installOpenApi(app: FastifyInstance) {
-  const operations = new Map<string, Operation>()
+export async function installOpenApi(app: FastifyInstance, auth: Settings['auth']) {
+  const operations = new Map<string, { operation: Operation; access: Access | undefined }>()
   app.addHook('onRoute', (route) => {
     const operation = route.config?.operation
-    if (operation) operations.set(operation.id, operation)
+    if (operation) operations.set(operation.id, { operation, access: route.config?.access })
   })
   const components = createJsonSchemaTransformObject({})
   await app.register(swagger, {
@@ -34,6 +36,7 @@ export async function installOpenApi(app: FastifyInstance) {
         license: { name: 'MIT', identifier: 'MIT' },
       },
       servers: [{ url: '/' }],
+      ...(auth === 'keys' && { components: { securitySchemes: { [SCHEME]: SECURITY_SCHEME } } }),
       tags: Object.entries(TAGS).map(([name, description]) => ({ name, description })),
     },
     transform: createJsonSchemaTransform({}),
@@ -41,8 +44,10 @@ export async function installOpenApi(app: FastifyInstance) {
       const complete = components(document) as unknown as JsonObject
       for (const path of Object.values(complete.paths as Record<string, JsonObject>))
         for (const entry of Object.values(path) as JsonObject[]) {
-          const operation = operations.get(String(entry.operationId))
-          if (operation) describeOperation(entry, operation)
+          const known = operations.get(String(entry.operationId))
+          if (!known) continue
+          describeOperation(entry, known.operation)
+          if (auth === 'keys') describeAccess(entry, known.operation, known.access)
         }
       return pruned(complete)
     },
@@ -79,6 +84,32 @@ function describeOperation(entry: JsonObject, operation: Operation) {
     [answer.status]: { description: answer.description, content: content(answer.content, '') },
     ...problemResponses(problems),
     default: ANY_OTHER,
+  }
+}
+
+/** The name of the API key among the security schemes. */
+const SCHEME = 'key'
+const SECURITY_SCHEME = {
+  type: 'http',
+  scheme: 'bearer',
+  description: 'An API key. The scopes that an operation needs are named beside it.',
+} as const
+
+/** Who may call, where keys are asked for. */
+function describeAccess(entry: JsonObject, { problems }: Operation, access: Access | undefined) {
+  if (access?.for !== 'keys') return
+  const { scope } = access
+  entry.security = [{ [SCHEME]: scope === null ? [] : [scope] }]
+  const refusals: ProblemType[] = [
+    'unauthorized',
+    ...(scope === null ? [] : ['forbidden' as const]),
+    'too-many-requests',
+  ]
+  const { default: other, ...responses } = entry.responses as JsonObject
+  entry.responses = {
+    ...responses,
+    ...problemResponses(refusals.filter((type) => !problems.includes(type))),
+    default: other,
   }
 }
 

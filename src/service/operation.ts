@@ -34,6 +34,7 @@ export const TAGS = {
   making: 'From a verdict to what is made.',
   submittals: 'Sets of signs that are kept, with their history.',
   standards: 'The standards as tables.',
+  keys: 'Who may call, and what.',
   operations: 'For those who run the service.',
 } as const
 export type Tag = keyof typeof TAGS

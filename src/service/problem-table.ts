@@ -22,6 +22,10 @@ export type ProblemType =
   | 'method-not-allowed'
   | 'not-acceptable'
   | 'unsupported-media-type'
+  | 'unauthorized'
+  | 'forbidden'
+  | 'too-many-requests'
+  | 'organisation-limit'
   | 'not-now'
   | 'request-in-progress'
   | 'idempotency-key-reused'
@@ -178,6 +182,39 @@ export const PROBLEMS: Record<ProblemType, ProblemKind> = {
     remedy:
       'Leave out one of the standards or the wish that the conflict names, take a larger panel or a shorter text.',
     example: 'The standards exclude each other: no drawing satisfies them all.',
+  },
+  unauthorized: {
+    status: 401,
+    title: 'An API key is needed',
+    meaning: 'No API key was sent, or one that is not known, was revoked or has ended.',
+    remedy:
+      'Send `Authorization: Bearer` with a key that works. Whoever runs the service, or a key with the scope `admin`, makes one.',
+    example: 'This needs an API key: Authorization: Bearer fingertrue_…',
+  },
+  forbidden: {
+    status: 403,
+    title: 'The key does not allow this',
+    meaning:
+      'The key works, but lacks the scope that is needed; or the request came from a page of another site; or keys are to be made where none are asked for.',
+    remedy: 'Use a key with the scope that the detail names, or send the request from a client of your own.',
+    example: 'This needs a key with the scope “write”; the key that was sent has “check”.',
+  },
+  'too-many-requests': {
+    status: 429,
+    title: 'Too many requests came',
+    meaning:
+      'The key, or the address where no key was sent, has used up its requests of this minute; `limit` says how many there are.',
+    remedy:
+      'Ask again after the seconds that the Retry-After header names, and heed the RateLimit field before it comes to that.',
+    example: 'More than 6000 requests came within 60 seconds; 12 seconds are left.',
+  },
+  'organisation-limit': {
+    status: 409,
+    title: 'The organisation has as much as it may',
+    meaning:
+      'With this, more signs would wait for their reports than may, or more keys would work at once than may; `limit` and `actual` say how many.',
+    remedy: 'Wait until signs have their reports and send the upload again; revoke keys that are not used any more.',
+    example: 'With this upload more signs would wait for their reports than may.',
   },
   'not-now': {
     status: 409,

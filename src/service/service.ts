@@ -1,10 +1,12 @@
 import { randomUUID } from 'node:crypto'
 import accepts from '@fastify/accepts'
+import cookie from '@fastify/cookie'
 import multipart from '@fastify/multipart'
 import Fastify, { LogController, type FastifyInstance } from 'fastify'
 import { validatorCompiler } from 'fastify-type-provider-zod'
 import { createTranslator } from '../braille/engine.js'
 import type { Translator } from '../braille/translator.js'
+import { KeyRing } from '../submittals/keys/key-ring.js'
 import { checkRoutes } from './checks.js'
 import { commonRoute } from './common.js'
 import { dotPlanRoutes } from './dot-plans.js'
@@ -14,6 +16,9 @@ import { causeOf, installErrorHandler, sendProblem } from './errors.js'
 import { healthRoutes } from './health.js'
 import { homeRoute } from './home.js'
 import { LongJson, readJson } from './json.js'
+import { installGuard, noteAccess } from './keys/guard.js'
+import { keyRoutes } from './keys/keys.js'
+import { installRateLimit } from './keys/rate-limit.js'
 import { answerBrokenHttp, loggerOptions, logRequests } from './logging.js'
 import { installNotFound } from './not-found.js'
 import { installOpenApi } from './openapi.js'
@@ -63,6 +68,7 @@ export async function buildService(
     clientErrorHandler: answerBrokenHttp,
     frameworkErrors: (error, request, reply) => void sendProblem(request, reply, causeOf(error, request)),
   })
+  noteAccess(app)
   let draining = false
   app.decorate('drain', () => void (draining = true))
   // A connection that a client keeps open would hold up the end of the process.
@@ -80,7 +86,6 @@ export async function buildService(
     await kept.close()
     await pool.close()
   })
-  app.decorateRequest('actor', null)
 
   app.setValidatorCompiler(validatorCompiler)
   app.setSerializerCompiler(() => (data) => JSON.stringify(data))
@@ -88,6 +93,9 @@ export async function buildService(
   await installSecurityHeaders(app)
   logRequests(app)
   installNotFound(app)
+  await app.register(cookie)
+  const ring = new KeyRing(kept.keeping.store.db, (err) => app.log.error({ err }, 'the use of a key was not noted'))
+  installGuard(app, { settings, keeping: kept.keeping, ring, count: await installRateLimit(app) })
   await app.register(accepts)
   await app.register(multipart, {
     limits: {
@@ -99,7 +107,7 @@ export async function buildService(
     },
   })
   readBodies(app)
-  await installOpenApi(app)
+  await installOpenApi(app, settings.auth)
   await installReference(app)
 
   homeRoute(app)
@@ -118,6 +126,7 @@ export async function buildService(
   signRoutes(app, kept.keeping)
   changeRoutes(app, kept.keeping)
   evidenceRoutes(app, kept.keeping, settings)
+  keyRoutes(app, settings, kept.keeping, ring)
   await app.ready()
   return app
 }

@@ -27,6 +27,12 @@ export interface Settings {
   place?: Place
   /** `api`: answers only; `worker`: checks what is queued only. */
   role: 'all' | 'api' | 'worker'
+  /** `keys`: every call needs an API key; `off`: everyone who can reach the service may call it. */
+  auth: 'off' | 'keys'
+  /** Requests a minute of one key that has no limit of its own, and of one address without a key; none: any number. */
+  rateLimit?: number
+  /** Signs of one organisation that may wait for their reports; none: any number. */
+  openSigns?: number
 }
 
 /** With a thread to spare, the next drawing need not wait for a new thread when one was stopped. */
@@ -49,6 +55,7 @@ export const DEFAULT_SETTINGS: Settings = {
     queueLimit: 8,
   },
   role: 'all',
+  auth: 'off',
 }
 
 /** Largest bodies that are read, in bytes. */

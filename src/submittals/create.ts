@@ -1,7 +1,7 @@
 import { setImmediate } from 'node:timers/promises'
 import type { CheckOptions } from '../check.js'
 import { append, NO_EVENT, takeSubmittal, type Head } from './history.js'
-import { NotKept, NotNow, type Actor, type Keeping } from './keeping.js'
+import { AtLimit, NotKept, NotNow, type Actor, type Keeping } from './keeping.js'
 import { newId, now } from './store/ids.js'
 import type { InTransaction, SignRow, SubmittalRow } from './store/tables.js'
 import type { Upload, UploadedFile, UploadedSign } from './upload.js'
@@ -33,6 +33,7 @@ export async function createSubmittal(
   given: NewSubmittal,
   alongside?: Alongside,
 ): Promise<string> {
+  await demandRoom(keeping, actor, given)
   const id = newId('sub')
   const { name, standards, options } = given
   const content = await keepContent(keeping, given)
@@ -58,6 +59,7 @@ export async function addSigns(
   alongside?: Alongside,
 ): Promise<void> {
   await ownSubmittal(keeping, actor, id)
+  await demandRoom(keeping, actor, received)
   const content = await keepContent(keeping, received)
   await keeping.store.db.transaction().execute(async (transaction) => {
     const row = await takeSubmittal(transaction, id)
@@ -74,6 +76,19 @@ export async function ownSubmittal({ store }: Keeping, { organisation }: Actor, 
   const row = await store.db.selectFrom('submittals').selectAll().where('id', '=', id).executeTakeFirst()
   if (row?.organisation !== organisation) throw new NotKept()
   return row
+}
+
+/** Uploads that come at the same moment are each held against what is there then. @throws {AtLimit} */
+async function demandRoom({ store, mostOpen }: Keeping, { organisation }: Actor, { upload }: Received): Promise<void> {
+  if (mostOpen === undefined) return
+  const { open } = await store.db
+    .selectFrom('submittals')
+    .select((e) => e.fn.sum<number | null>('open').as('open'))
+    .where('organisation', '=', organisation)
+    .executeTakeFirstOrThrow()
+  const after = Number(open ?? 0) + upload.signs.length
+  if (after > mostOpen)
+    throw new AtLimit('With this upload more signs would wait for their reports than may.', mostOpen, after)
 }
 
 interface Content {

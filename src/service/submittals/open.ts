@@ -36,7 +36,13 @@ export async function openKeeping(settings: Settings, pool: Pool, log: FastifyBa
     await store.close()
     throw error
   }
-  const keeping: Keeping = { store, queue, awaken: () => worker.awaken() }
+  const { openSigns } = settings
+  const keeping: Keeping = {
+    store,
+    queue,
+    awaken: () => worker.awaken(),
+    ...(openSigns !== undefined && { mostOpen: openSigns }),
+  }
   const worker = new Worker({
     queue,
     name: 'checks',
