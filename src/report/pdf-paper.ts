@@ -10,7 +10,7 @@ import { writeTable, type Cell, type Column } from './pdf-table.js'
  */
 
 /** A heading stands on a new sheet when less than this is left under it. */
-const LEAST_UNDER_HEADING = { 1: 0, 2: 150, 3: 90, 4: 70 } as const
+const LEAST_UNDER_HEADING = { 1: 0, 2: 150, 3: 72, 4: 60 } as const
 /** Of a name at the head of a sheet: what is left for the other one. */
 const MOST_HEAD = 70
 

@@ -11,7 +11,7 @@ import { STAGE_WORDS, VERDICT_SYMBOLS, VERDICT_WORDS, verdictSentence } from './
 /** Points to the millimetre. */
 const POINTS = 72 / 25.4
 /** The picture of a sign is no higher than this, so that what is wrong begins beside it; in a set, so that a sheet holds most of a sign. */
-const MOST_PICTURE = { alone: 345, 'in-set': 200 }
+const MOST_PICTURE = { alone: 345, 'in-set': 170 }
 /** And stands on one sheet with its heading and the line under it. */
 const WORDS_ROUND_PICTURE = 90
 
@@ -59,9 +59,8 @@ export function figure(paper: Paper, drawing: string, place: keyof typeof MOST_P
     doc.restore()
   })
   const size = scale === POINTS ? 'At true scale where the sheet is printed at full size.' : 'Not at true scale.'
-  paper.paragraph(
-    `Drawn from what was measured. Solid frames fail; dashed frames with a question mark are undecided. ${size}`,
-  )
+  const drawn = place === 'alone' ? 'Drawn from what was measured. ' : ''
+  paper.paragraph(`${drawn}Solid frames fail; dashed frames with a question mark are undecided. ${size}`)
 }
 
 export function reading(paper: Paper, { reading }: Report): void {

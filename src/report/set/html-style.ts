@@ -16,7 +16,7 @@ figure svg{max-height:28rem}
 .reading{display:inline-block;white-space:nowrap;margin:0 .6rem .4rem 0}
 .blank.short{min-width:3rem}
 .sign caption,.walk caption{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%);white-space:nowrap}
-@media print{.sign,.inspection{border-top:0;break-before:page;margin-top:0}.walk{break-inside:avoid}.sign h3,.inspection h3,h4{margin:.5rem 0 .2rem;font-size:9.5pt;break-after:avoid}.sign .verdict strong{font-size:11pt}figure svg{max-height:70mm}.inspection td,.inspection th{padding:.35rem}}
+@media print{.sign,.inspection{border-top:0;break-before:page;margin-top:0}.walk{break-inside:avoid}.sign h3,.inspection h3,h4{margin:.5rem 0 .2rem;font-size:9.5pt;break-after:avoid}.sign .verdict strong{font-size:11pt}.sign .verdict{font-size:8.5pt;padding:.2rem .7rem}figure svg{max-height:60mm}.blanks .blank,td .blank{height:2.2em}.reading{line-height:2.2}.inspection td,.inspection th{padding:.35rem}}
 `
 
 /** The source expression that a content security policy needs to allow exactly this style, without its quotes. */

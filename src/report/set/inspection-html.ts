@@ -43,7 +43,7 @@ function walk(places: readonly InspectionPlace[], level: 2 | 3): Html {
       </tr>`,
   )
   return markup`<dl class="blanks">
-      ${BLANKS.map(
+      ${BLANKS.rows.map(
         (name) =>
           markup`<dt>${name}</dt>
             <dd>${blank}</dd>`,

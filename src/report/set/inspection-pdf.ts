@@ -21,12 +21,14 @@ const ROW = 34
 const NAME = 60
 const MOST_KEPT = 500
 
-const BLANK = '_'.repeat(32)
-
 export function inspectionSections(paper: Paper, inspection: Inspection): void {
   const { places, nothingLeft, unknown } = inspection
   if (places.length > 0) {
-    for (const label of BLANKS) paper.paragraph(BLANK, `${label}: `)
+    paper.table(
+      BLANKS.heads.map((head, i) => ({ head, share: BLANKS.shares[i] ?? 0 })),
+      BLANKS.rows.map((row) => [row, '']),
+      WRITING_HEIGHT,
+    )
     paper.table(
       INSTRUMENTS.heads.map((head, i) => ({ head, share: INSTRUMENTS.shares[i] ?? 0 })),
       INSTRUMENTS.letters.map((letter) => [letter, ...INSTRUMENTS.heads.slice(1).map(() => '')]),
@@ -57,11 +59,11 @@ function signTable(paper: Paper, one: InspectionSign): void {
   paper.heading(3, nameAt(sign))
   paper.table(
     [
-      { head: 'What', share: 0.24 },
-      { head: 'Allowed', share: 0.26 },
-      { head: 'Found', share: 0.26 },
-      { head: 'With', share: 0.07 },
-      { head: JUDGED.head, share: 0.17 },
+      { head: 'What', share: 0.22 },
+      { head: 'Allowed', share: 0.33 },
+      { head: 'Found', share: 0.23 },
+      { head: 'With', share: 0.06 },
+      { head: JUDGED.head, share: 0.16 },
     ],
     items.map((item) => [
       `${STAGE_WORDS[item.stage]}: ${item.title}`,

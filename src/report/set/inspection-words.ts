@@ -13,7 +13,11 @@ export const nameAt = (sign: SetSign): string =>
   sign.door === null ? markOf(sign) : `${markOf(sign)}, door ${sign.door}`
 
 /** What is filled in once for the whole walk. */
-export const BLANKS = ['Inspector', 'Organisation', 'Date', 'Signature'] as const
+export const BLANKS = {
+  heads: ['Inspection', 'To be filled in'],
+  shares: [0.25, 0.75],
+  rows: ['Inspector', 'Organisation', 'Date', 'Signature'],
+}
 
 /** A reading counts for as much as the instrument behind it: a letter in the row names it. */
 export const INSTRUMENTS = {

@@ -40,9 +40,10 @@ function facts(paper: Paper, sign: SetSign): void {
       (stage) => `${STAGE_WORDS[stage].toLowerCase()}: ${VERDICT_WORDS[stages[stage]].toLowerCase()}`,
     )
     paper.paragraph(`${words.join('; ')}.`, 'By stage: ')
-    paper.paragraph(`${use}; report ${id}.`, 'Use: ')
     readingInShort(paper, report)
+    paper.paragraph(`${use}; report ${id}.`, 'Use: ')
   }
-  if (place !== '') paper.paragraph(place, 'Place: ')
-  if (files.length > 0) paper.paragraph(files.join('; '), 'From: ')
+  const from = files.length === 0 ? '' : `from ${files.join('; ')}`
+  const told = [place, from].filter((part) => part !== '')
+  if (told.length > 0) paper.paragraph(told.join('; '), 'Place and files: ')
 }
