@@ -33,6 +33,7 @@ import { standardRoutes } from './standards.js'
 import { changeRoutes } from './submittals/changes.js'
 import { createRoutes } from './submittals/create.js'
 import { evidenceRoutes } from './submittals/evidence.js'
+import { eventRoutes } from './submittals/events.js'
 import { openKeeping } from './submittals/open.js'
 import { signRoutes } from './submittals/signs.js'
 import { submittalRoutes } from './submittals/submittals.js'
@@ -111,7 +112,11 @@ export async function buildService(
   await installReference(app)
 
   homeRoute(app)
-  healthRoutes(app, () => draining, () => answers(kept.keeping.store))
+  healthRoutes(
+    app,
+    () => draining,
+    () => answers(kept.keeping.store),
+  )
   problemPageRoutes(app)
   checkRoutes(app, { translator, pool })
   readingRoutes(app, { translator, pool })
@@ -123,6 +128,7 @@ export async function buildService(
   commonRoute(app)
   createRoutes(app, kept.keeping, pool)
   submittalRoutes(app, kept.keeping)
+  eventRoutes(app, kept.keeping)
   signRoutes(app, kept.keeping)
   changeRoutes(app, kept.keeping)
   evidenceRoutes(app, kept.keeping, settings)

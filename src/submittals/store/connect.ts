@@ -37,11 +37,16 @@ const PAUSE = 500
 /**
  * Opens the place and brings its tables up to date. A PostgreSQL that cannot be reached is waited for.
  * @param place none: everything is in memory and gone with the process
+ * @param beside by a command that writes a row or two while another process serves the same folder
  * @throws when it cannot be reached or written
  */
-export async function openStore(place: Place | undefined, onError: (error: Error) => void): Promise<Store> {
+export async function openStore(
+  place: Place | undefined,
+  onError: (error: Error) => void,
+  beside = false,
+): Promise<Store> {
   const inPostgres = place !== undefined && 'url' in place
-  const store = inPostgres ? openPostgres(place.url, onError) : openSqlite(place?.folder)
+  const store = inPostgres ? openPostgres(place.url, onError) : openSqlite(place?.folder, beside)
   const end = Date.now() + LONGEST_START
   for (;;)
     try {
@@ -57,8 +62,8 @@ export async function openStore(place: Place | undefined, onError: (error: Error
     }
 }
 
-function openSqlite(folder: string | undefined): Store {
-  const letGo = folder === undefined ? undefined : holdFolder(folder)
+function openSqlite(folder: string | undefined, beside: boolean): Store {
+  const letGo = folder === undefined || beside ? undefined : holdFolder(folder)
   const db = databaseOf(openFile(folder))
   return {
     db,
