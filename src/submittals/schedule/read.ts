@@ -82,11 +82,14 @@ function interpret(grid: Grid, file: string): { rows: ScheduleRow[]; doors: List
       ...(described.useAssumed ? { useAssumed: true } : {}),
     })
   }
+  if (rows.length + doors.length + complaints.length === 0) complaints.push(aboutFile(NOTHING_BELOW))
   return { rows, doors, complaints: [...remarks(headings, used, rows), ...complaints] }
 }
 
 const NO_HEADINGS =
   'No headings of a sign or door schedule were found in the first rows: at least two of them must be known, such as Mark, Room number, Door number and Text.'
+
+const NOTHING_BELOW = 'There is no sign and no door below the headings.'
 
 function readingOf(grid: Grid, headings: Headings): Reading {
   const lengths = headings.columns.filter(({ column }) => column.kind === 'length' || column.kind === 'size')

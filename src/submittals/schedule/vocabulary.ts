@@ -108,6 +108,10 @@ export const meaningOf = (key: string, text: string): string | null =>
 /** The words that a column may hold, as the description writes them. */
 export const wordsOf = (key: string): readonly string[] => ITSELF[key] ?? []
 
+/** For each word of a column, what else may be written for it. */
+export const spellingsOf = (key: string): [string, readonly string[]][] =>
+  wordsOf(key).map((word) => [word, ALSO[key]?.[word] ?? []])
+
 /** Cells that say as much as an empty one. */
 const NOTHING = new Set(['-', '--', 'n/a', 'n.a.', 'tbd', 'tbc', '?'])
 export const saysNothing = (text: string): boolean => NOTHING.has(plain(text))

@@ -10,7 +10,7 @@ import { wordingDiffers } from './wording-differs.js'
 type Rule = (signs: readonly ComparedSign[], doors: readonly ListedDoor[]) => SetFinding[]
 
 /** One rule for each kind of finding; no standard asks for any of them (common practice, no source). */
-const RULES: Record<SetFinding['kind'], Rule> = {
+export const RULES: Record<SetFinding['kind'], Rule> = {
   'same-mark': sameMark,
   'wording-differs': wordingDiffers,
   'typefaces-differ': typefacesDiffer,

@@ -1,5 +1,6 @@
 import { existsSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
+import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { SignDescription } from '../../../src/sign/description.js'
 import { MOST_CELLS } from '../../../src/submittals/schedule/extent.js'
@@ -190,6 +191,52 @@ describe('a CSV file', () => {
       expect(rows[0]?.sign.lettering).toEqual([{ text: formula }])
     },
   )
+})
+
+describe('any bytes at all', () => {
+  it('are a schedule or a problem', async () => {
+    await fc.assert(
+      fc.asyncProperty(
+        fc.uint8Array({ maxLength: 200 }),
+        fc.constantFrom('', 'PK', '\ufeff', 'Mark,Text\n'),
+        async (tail, head) => {
+          const { rows, problems } = await read(Uint8Array.from([...new TextEncoder().encode(head), ...tail]))
+          expect(rows.length + problems.length).toBeGreaterThan(0)
+        },
+      ),
+      { numRuns: 200 },
+    )
+  })
+
+  it('in a workbook are a schedule or a problem', async () => {
+    const whole = workbook(fine)
+    const change = fc.tuple(fc.integer({ min: 0, max: whole.length - 1 }), fc.integer({ min: 0, max: 255 }))
+    await fc.assert(
+      fc.asyncProperty(fc.array(change, { minLength: 1, maxLength: 4 }), async (changes) => {
+        const broken = whole.slice()
+        for (const [at, byte] of changes) broken[at] = byte
+        const { rows, problems } = await read(broken)
+        expect(rows.length + problems.length).toBeGreaterThan(0)
+      }),
+      { numRuns: 200 },
+    )
+  })
+
+  it('in the markup of a sheet are a schedule or a problem', async () => {
+    const change = fc.tuple(
+      fc.integer({ min: 0, max: fine.length - 1 }),
+      fc.constantFrom('<', '>', '/', '"', '&', 'r', '9', ' '),
+    )
+    await fc.assert(
+      fc.asyncProperty(fc.array(change, { minLength: 1, maxLength: 4 }), async (changes) => {
+        const letters = [...fine]
+        for (const [at, letter] of changes) letters[at] = letter
+        const { rows, problems } = await read(workbook(letters.join('')))
+        expect(rows.length + problems.length).toBeGreaterThan(0)
+      }),
+      { numRuns: 200 },
+    )
+  })
 })
 
 describe.skipIf(isMissing(STRINGS))('the big list of naughty strings', () => {
