@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { createTranslator } from '../../src/braille/engine.js'
 import { check } from '../../src/check.js'
+import { SignDescription } from '../../src/sign/description.js'
 import { POTTERY_ROOM } from '../../src/sign/examples.js'
 import { questionOf, type KeptSign } from '../../src/submittals/question.js'
 import { EXAMPLE_DRAWING } from '../../src/service/example-drawing.js'
@@ -35,7 +36,7 @@ describe('the question of a kept sign', () => {
 
   it('lets later readings of a quantity take the place of earlier ones', () => {
     const height = (value: number) => ({ quantity: 'braille.dotHeight' as const, values: [value], unit: 'mm' as const })
-    const description = { ...POTTERY_ROOM, measured: [height(0.5)] }
+    const description = SignDescription.parse({ ...POTTERY_ROOM, measured: [height(0.5)] })
     const { sign } = questionOf({ ...bare, description, measured: [height(0.6), height(0.7)] }, STANDARDS, {})
     expect(sign?.measured).toEqual([height(0.7)])
   })
