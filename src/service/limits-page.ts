@@ -84,6 +84,7 @@ const SERVICE_COUNTS: Record<keyof typeof SERVICE, [counts: string, beyond: stri
   upload: ['bytes of everything that is sent to a submittal at once', 'too-large'],
   uploadFiles: ['files that are sent to a submittal at once; a zip is one', 'too-large'],
   evidenceSigns: ['signs of one piece of evidence; the others can be had with `from`', 'too-large'],
+  streams: ['streams of progress that one process keeps open', '[busy](problems/busy.md)'],
   inlineJson: ['bytes of a JSON body that is checked at once', 'checked in a thread of its own'],
 }
 

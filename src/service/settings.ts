@@ -74,6 +74,8 @@ export const LIMITS = {
   uploadFiles: 2000,
   /** Signs of one piece of evidence. */
   evidenceSigns: 2000,
+  /** Event streams that one process keeps open. */
+  streams: 500,
   /** A larger JSON body is checked in a worker, so that it never holds up the others. */
   inlineJson: 4 * 1024,
 }

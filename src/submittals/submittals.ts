@@ -97,15 +97,21 @@ function matching(db: Database, submittal: string, { verdict, state, text }: Sig
     )
 }
 
-/** How many signs of a submittal have which verdict; signs without a report under `none`. */
+/** How many signs of a submittal have which verdict; signs without a report under `none`, those not checked any more under `cancelled`. */
 export async function verdictsOf({ store }: Keeping, submittal: string): Promise<Record<string, number>> {
   const rows = await store.db
     .selectFrom('signs')
-    .select((e) => ['verdict', e.fn.countAll<number>().as('count')])
+    .select((e) => ['verdict', 'state', e.fn.countAll<number>().as('count')])
     .where('submittal', '=', submittal)
-    .groupBy('verdict')
+    .groupBy(['verdict', 'state'])
     .execute()
-  return Object.fromEntries(rows.map(({ verdict, count }) => [verdict ?? 'none', Number(count)]))
+  const counts: Record<string, number> = {}
+  const add = (name: string, count: number) => (counts[name] = (counts[name] ?? 0) + count)
+  for (const { verdict, state, count } of rows) {
+    add(verdict ?? 'none', Number(count))
+    if (state === 'cancelled') add('cancelled', Number(count))
+  }
+  return counts
 }
 
 /** Stops what has not been checked yet; reports that are there stay. @throws {NotKept} @throws {NotNow} when all is done */

@@ -24,6 +24,8 @@ export interface Described {
   status?: number
   requests?: Operation['requests']
   problems?: ProblemType[]
+  /** Headers that it reads, by a schema. */
+  headers?: z.ZodType
   /** It creates, and takes an Idempotency-Key: its handler is `once`. */
   once?: true
 }
@@ -36,6 +38,7 @@ const ONCE: ProblemType[] = ['malformed-request', 'request-in-progress', 'idempo
 /** The options of a route: documented, and with parameters that the handler reads by `queryOf`. */
 export function route(described: Described, params?: z.ZodType, querystring?: z.ZodType) {
   const { id, tag, summary, description, answer, status, requests, problems, once } = described
+  const headers = once ? OnceHeaders : described.headers
   const content = answer instanceof z.ZodType ? { 'application/json': { schema: answer } } : (answer ?? {})
   const operation: Operation = {
     id,
@@ -53,7 +56,7 @@ export function route(described: Described, params?: z.ZodType, querystring?: z.
       ...schema,
       ...(params && { params }),
       ...(querystring && { querystring }),
-      ...(once && { headers: OnceHeaders }),
+      ...(headers && { headers }),
     },
     // Parameters are read by the handler, which says in our own words what is wrong with them.
     validatorCompiler: () => () => true,

@@ -11,11 +11,9 @@ export const parsed = <T>(json: string): T => JSON.parse(json) as T
 export const addressOf = (submittal: string, ...rest: string[]): string =>
   ['/v1/submittals', submittal, ...rest].join('/')
 
-export function submittalResource(row: SubmittalRow, verdicts: Record<string, number>): SubmittalResource {
-  const { id, name, state, total, open } = row
+/** How far a submittal is. */
+export function progressFields({ state, total, open }: SubmittalRow, verdicts: Record<string, number>) {
   return {
-    id,
-    name,
     state,
     signs: { total, done: state === 'cancelled' ? total - (verdicts.cancelled ?? 0) : total - open },
     verdicts: {
@@ -25,6 +23,15 @@ export function submittalResource(row: SubmittalRow, verdicts: Record<string, nu
       notApplicable: verdicts['not-applicable'] ?? 0,
       none: verdicts.none ?? 0,
     },
+  }
+}
+
+export function submittalResource(row: SubmittalRow, verdicts: Record<string, number>): SubmittalResource {
+  const { id, name } = row
+  return {
+    id,
+    name,
+    ...progressFields(row, verdicts),
     standards: parsed(row.standards),
     options: parsed(row.options),
     problems: parsed(row.problems),

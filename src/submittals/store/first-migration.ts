@@ -85,6 +85,7 @@ export async function createTables(db: Kysely<unknown>, bytes: 'blob' | 'bytea')
     .addColumn('updated_at', 'text', (c) => c.notNull())
     .execute()
   await db.schema.createIndex('signs_in_order').on('signs').columns(['submittal', 'position']).unique().execute()
+  await db.schema.createIndex('signs_by_verdict').on('signs').columns(['submittal', 'verdict', 'state']).execute()
   await db.schema.createIndex('signs_by_drawing').on('signs').column('drawing').execute()
   await db.schema
     .createTable('reports')
