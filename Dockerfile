@@ -1,5 +1,7 @@
 # Stage 1: compile with all dependencies.
 FROM node:24-bookworm-slim AS build
+# What better-sqlite3 is compiled with where its binary cannot be fetched.
+RUN apt-get update && apt-get install -y --no-install-recommends python3 make g++ && rm -rf /var/lib/apt/lists/*
 WORKDIR /app
 COPY package.json package-lock.json ./
 RUN npm ci --no-audit --no-fund
@@ -8,15 +10,15 @@ COPY src ./src
 RUN npm run build
 
 # Stage 2: the dependencies that run.
-FROM node:24-bookworm-slim AS dependencies
-WORKDIR /app
-COPY package.json package-lock.json ./
-RUN npm ci --omit=dev --no-audit --no-fund
+FROM build AS dependencies
+RUN npm prune --omit=dev --no-audit --no-fund
 
-# Stage 3: what is shipped. Writes nothing, so that the root file system can be read-only.
-# It refuses to start unless AUTH=off is set: API keys do not exist in this version.
+# Stage 3: what is shipped. Writes nothing but what is kept in /data, so that the root file system can be read-only.
+# Since it listens to other machines, every call under /v1 needs an API key: docs/keys.md.
 FROM node:24-bookworm-slim
-ENV NODE_ENV=production HOST=0.0.0.0 PORT=8080
+ENV NODE_ENV=production HOST=0.0.0.0 PORT=8080 DATA_DIR=/data
+RUN mkdir /data && chown node:node /data
+VOLUME /data
 WORKDIR /app
 COPY --from=dependencies /app/node_modules ./node_modules
 COPY --from=build /app/dist ./dist
