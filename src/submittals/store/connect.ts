@@ -85,8 +85,9 @@ function openPostgres(url: string, onError: (error: Error) => void): Store {
     lock_timeout: LONGEST_WAIT_FOR_A_ROW,
     keepAlive: true,
   })
-  // A connection that breaks while idle is replaced; without a listener it would end the process.
+  // A connection that breaks is replaced, whether it is idle or in use; without a listener it would end the process.
   pool.on('error', onError)
+  pool.on('connect', (client) => client.on('error', onError))
   const db = new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) })
   return { db, files: new Files(db), pool, close: () => db.destroy() }
 }
