@@ -94,6 +94,19 @@ describe('the walls between the folders', () => {
   })
 })
 
+describe('what is kept', () => {
+  it.each(files.filter((f) => f.folder === 'submittals').map((f) => [f.path, f] as const))(
+    '%s knows nothing of HTTP or of the page',
+    (_, { ours, foreign }) => {
+      expect(ours.filter((target) => ['service', 'page'].includes(folderOf(target)))).toEqual([])
+      expect(foreign.filter((name) => /^(fastify|@fastify|pino$|piscina)/.test(name))).toEqual([])
+    },
+  )
+  it('is known to no folder of the core', () => {
+    for (const file of core) expect(file.ours.map(folderOf), file.path).not.toContain('submittals')
+  })
+})
+
 describe('what only one folder may know', () => {
   const only = (folder: string, packages: RegExp) => {
     for (const file of files) {
