@@ -72,10 +72,10 @@ export function installGuard(app: FastifyInstance, { settings, keeping, ring, co
         ? await ring.holder(token)
         : await holderOfSession(keeping, request, access)
     if (!holder) return refuse(request, reply, access, token !== undefined)
-    const quota = holder.rate ?? settings.rateLimit
-    if (quota !== undefined) await count(request, reply, { whose: holder.key, policy: 'key', quota })
     request.holder = holder
     request.actor = holder.actor
+    const quota = holder.rate ?? settings.rateLimit
+    if (quota !== undefined) await count(request, reply, { whose: holder.key, policy: 'key', quota })
     if (access.for !== 'visitors') demandScope(holder, access.scope)
   })
 
