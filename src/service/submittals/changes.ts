@@ -187,7 +187,7 @@ const withUnit = (measured: MeasuredDescription): MeasuredDescription =>
   measured.unit === undefined && MEASURABLE[measured.quantity] === 'length' ? { ...measured, unit: 'mm' } : measured
 
 /** The same facts with a unit at every bare length, as the description beside them may mean another. */
-function withUnits(facts: InstallationDescription, unit: Unit): InstallationDescription {
+export function withUnits(facts: InstallationDescription, unit: Unit): InstallationDescription {
   const put = (value: unknown, key: string): unknown => {
     if (typeof value === 'number') return key === 'lrv' ? value : { value, unit }
     if (Array.isArray(value)) return value.map((one) => put(one, key))
