@@ -1,4 +1,5 @@
 import type { IntakeProblem } from '../../report/set/evidence.js'
+import { LONGEST_NAME } from '../../sign/text.js'
 
 /** A schedule before anybody knows what its columns mean: cells in rows, numbered as a spreadsheet numbers them. */
 
@@ -26,8 +27,10 @@ export class UnreadableSchedule extends Error {}
 export const MOST_ROWS = 20_000
 /** Columns of a row that are looked at. */
 export const MOST_COLUMNS = 200
-/** Characters of one cell; a longer one is left out. Longer than the longest text of a sign. */
+/** Characters of a cell with words; a longer one is left out. Longer than the longest text of a sign. */
 export const LONGEST_CELL = 2_000
+/** Characters of a cell with a name, a length, a colour or a kind. */
+export const LONGEST_VALUE = LONGEST_NAME
 
 export const aboutFile = (detail: string): Complaint => ({ row: null, column: null, detail })
 

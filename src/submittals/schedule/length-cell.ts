@@ -1,6 +1,6 @@
 import type { Length } from '../../sign/length.js'
 import { readDecimal, type DecimalMark } from './amount.js'
-import { shown, type Cell } from './grid.js'
+import { LONGEST_VALUE, shown, type Cell } from './grid.js'
 import { UNIT_WORDS, type HeadingUnit } from './heading.js'
 
 /** A length in a cell: millimetres, inches as decimals or fractions, feet and inches; with a unit of its own or that of its column. */
@@ -94,4 +94,4 @@ function withUnit(value: number, unit: HeadingUnit): Read<Length> {
 
 /** The decimal numbers in a cell, to tell how the file writes them. */
 export const decimalsIn = (cell: Cell): string[] =>
-  typeof cell === 'string' ? (cell.match(/\d*[.,][\d.,]*\d/gu) ?? []) : []
+  typeof cell === 'string' && cell.length <= LONGEST_VALUE ? (cell.match(/\d*[.,][\d.,]*\d/gu) ?? []) : []

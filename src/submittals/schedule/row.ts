@@ -1,5 +1,4 @@
-import { LONGEST_NAME } from '../../sign/text.js'
-import { isBlank, LONGEST_CELL, quoted, shown, type Cell, type Complaint, type Line } from './grid.js'
+import { isBlank, LONGEST_CELL, LONGEST_VALUE, quoted, shown, type Cell, type Complaint, type Line } from './grid.js'
 import type { PlacedHeading } from './heading-row.js'
 import type { HeadingUnit } from './heading.js'
 import { IS_DATE, readLengthCell, type Writing } from './length-cell.js'
@@ -60,12 +59,15 @@ export function complaintAbout(row: number, heading: PlacedHeading, cell: Cell, 
   return { row, column: heading.label, detail: `${words === '' ? 'The cell' : quoted(words)} ${fault}.` }
 }
 
+const HOLDS_WORDS = new Set<PlacedHeading['column']['kind']>(['words', 'line', 'list'])
+
 /** What is wrong with a cell whatever its column. */
 function unusable(cell: Cell, { column }: PlacedHeading): string | null {
   if (column.kind === 'unused') return null
   if (cell instanceof Date) return IS_DATE
   if (typeof cell !== 'string') return null
-  if (cell.length > LONGEST_CELL) return `is longer than ${LONGEST_CELL} characters and was not used`
+  const longest = HOLDS_WORDS.has(column.kind) ? LONGEST_CELL : LONGEST_VALUE
+  if (cell.length > longest) return `is longer than ${longest} characters and was not used`
   if (/^#(?:NULL!|DIV\/0!|VALUE!|REF!|NAME\?|NUM!|N\/A|SPILL!|CALC!)$/.test(cell.trim()))
     return 'is an error of the spreadsheet and no value'
   return null
@@ -85,7 +87,6 @@ const READERS: Record<PlacedHeading['column']['kind'], CellReader> = {
     const { section, key } = heading.column
     const text = shown(cell)
     if (section !== 'row') return say(read, heading, key, text)
-    if (text.length > LONGEST_NAME) return `is longer than ${LONGEST_NAME} characters and was not used`
     if (/[\p{Cc}\p{Cs}]/u.test(text.replaceAll('\n', ' '))) return 'holds a control character and was not used'
     read.names.set(key, text.replace(/\s+/g, ' '))
     return null

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
-import { LONGEST_CELL, MOST_COLUMNS, MOST_ROWS } from '../../../src/submittals/schedule/grid.js'
+import { LONGEST_CELL, LONGEST_VALUE, MOST_COLUMNS, MOST_ROWS } from '../../../src/submittals/schedule/grid.js'
 import { MOST_PROBLEMS } from '../../../src/submittals/schedule/read.js'
 import { MOST_INFLATED } from '../../../src/submittals/schedule/unpack.js'
 import { comparedSign } from '../../../src/submittals/set-findings/compared-sign.js'
@@ -41,7 +41,7 @@ describe('the page', () => {
 
   it('has the limits', () => {
     const numbers = rowsBelow('| what | most |').map((row) => Number(row.split('|')[2]?.replaceAll(',', '')))
-    expect(numbers).toEqual([MOST_ROWS, MOST_COLUMNS, LONGEST_CELL, MOST_PROBLEMS, MOST_INFLATED])
+    expect(numbers).toEqual([MOST_ROWS, MOST_COLUMNS, LONGEST_CELL, LONGEST_VALUE, MOST_PROBLEMS, MOST_INFLATED])
   })
 })
 
