@@ -201,9 +201,13 @@ export interface EndpointRow {
   id: string
   organisation: string
   url: string
+  /** JSON array of the kinds of news that it asked for; null: all. */
+  events: string | null
   /** JSON: secrets in the order in which they sign, each with the time at which it ends. */
   secrets: string
   created_at: string
+  /** When it first refused what was sent, and has taken nothing since. */
+  failing_since: string | null
   disabled_at: string | null
   disabled_why: string | null
 }
