@@ -95,8 +95,9 @@ export function undecidedInShort(paper: Paper, report: Report, undecided: readon
 }
 
 /** What a gauge or a tape would decide, as a form to fill in by hand. */
-export function toMeasureSection(paper: Paper, report: Report): void {
-  const { toMeasure } = report
+export function toMeasureSection(paper: Paper, report: Report, overlay: Overlay): void {
+  const { toMeasure, findings } = report
+  const waived = new Set(findings.filter((one) => isWaived(overlay, one)).map(({ requirement }) => requirement))
   paper.heading(2, 'To be measured')
   if (toMeasure.length === 0) return paper.paragraph('Nothing is left for a gauge or a tape.')
   paper.table(
@@ -106,7 +107,12 @@ export function toMeasureSection(paper: Paper, report: Report): void {
       { head: 'Allowed', share: 0.22 },
       { head: 'Found', share: 0.18 },
     ],
-    toMeasure.map((item) => [`${clauseOf(report, item)} ${item.title}`, item.how, item.limit, '']),
+    toMeasure.map((item) => [
+      `${clauseOf(report, item)} ${item.title}${waived.has(item.requirement) ? ' (waived)' : ''}`,
+      item.how,
+      item.limit,
+      '',
+    ]),
     WRITING_HEIGHT,
   )
   for (const label of ['Measured with: ', 'By: ', 'On: ']) paper.paragraph(BLANK, label)

@@ -11,8 +11,8 @@ import { writeTable, type Cell, type Column } from './pdf-table.js'
 
 /** A heading stands on a new sheet when less than this is left under it. */
 const LEAST_UNDER_HEADING = { 1: 0, 2: 150, 3: 72, 4: 60 } as const
-/** Of a name at the head of a sheet: what is left for the other one. */
-const MOST_HEAD = 70
+/** Characters of a name at the head of a sheet, where another stands beside it. */
+const MOST_HEAD = 48
 
 type Level = 1 | 2 | 3 | 4
 type Parent = PDFKit.PDFStructureElement

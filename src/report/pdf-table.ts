@@ -91,7 +91,9 @@ function writeRow(
       const element = doc.struct(isHeadCell ? 'TH' : 'TD', options)
       row.add(element)
       const font = isHead ? BOLD : REGULAR
-      fill(doc, element, cell, () => writeCell(doc, cell, left(widths, i), y, widths[i] ?? 0, font))
+      const width = widths[i] ?? 0
+      doc.y = y
+      fill(doc, element, cell, width - 2 * PADDING, () => writeCell(doc, cell, left(widths, i), y, width, font))
     })
     row.end()
   }
@@ -99,8 +101,8 @@ function writeRow(
   doc.y = y + height
 }
 
-/** The content of a cell, inside a link where it leads somewhere. */
-function fill(doc: Doc, element: Parent, cell: Cell, write: () => void): void {
+/** The content of a cell, inside a link where it leads somewhere. @param most how wide its text may be */
+function fill(doc: Doc, element: Parent, cell: Cell, most: number, write: () => void): void {
   if (typeof cell === 'string') element.add(write)
   else {
     const link = doc.struct('Link')
@@ -108,7 +110,8 @@ function fill(doc: Doc, element: Parent, cell: Cell, write: () => void): void {
     const top = doc.y
     link.add(write)
     const options: LinkOptions = { structParent: link, Contents: new String(textOf(cell)) as string }
-    doc.goTo(doc.x, top, doc.widthOfString(textOf(cell)), doc.y - top, cell.to, options)
+    const width = Math.min(most, doc.widthOfString(textOf(cell)))
+    doc.goTo(doc.x, top, width, doc.y - top, cell.to, options)
     link.end()
   }
   element.end()

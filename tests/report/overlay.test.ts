@@ -65,6 +65,16 @@ describe('what is laid over a report', () => {
   })
 })
 
+describe('the form to be filled in', () => {
+  it('marks what is waived, which is still to be measured', async () => {
+    const heads = (await elementsOf(await openPdf(reportPdf(report, drawing, overlay)))).filter(
+      ({ role }) => role === 'TH',
+    )
+    expect(heads.map(({ text }) => text)).toContain('703.2.1 Relief (waived)')
+    expect(heads.map(({ text }) => text)).toContain('703.3.1 Dot height')
+  })
+})
+
 describe('the waivers of a finding', () => {
   it('are those in force and those expired; an unused one is shown elsewhere', () => {
     expect(waiversFor(overlay, { fingerprint: relief }).map(({ standing }) => standing)).toEqual([
