@@ -2,7 +2,7 @@ import type { Translator } from './braille/translator.js'
 import { readDrawing } from './drawing/read.js'
 import { judge } from './judge/judge.js'
 import { signOfProgram } from './make/gcode/sign.js'
-import { measurer } from './measure/measurer.js'
+import { measurer, type Measure } from './measure/measurer.js'
 import { recognise, type RecogniseOptions } from './recognise/recognise.js'
 import { makeReport } from './report/make.js'
 import type { Report } from './report/schema.js'
@@ -10,6 +10,7 @@ import { combine } from './sign/combine.js'
 import type { SignDescription } from './sign/description.js'
 import { describe } from './sign/describe.js'
 import type { Sign } from './sign/sign.js'
+import { unwatched, type Watch } from './stages.js'
 import { findStandards } from './standards/catalogue.js'
 
 /** One question: a drawing or a drilling program, a description or both, and the standards to hold the sign against. */
@@ -41,23 +42,30 @@ export interface CheckOptions extends RecogniseOptions {
  */
 export const check = (input: CheckInput, translator: Translator): Report => examine(input, translator).report
 
-/** The same, with the sign that was judged, for forms of the report that draw it. */
-export function examine(input: CheckInput, translator: Translator): { sign: Sign; report: Report } {
+/** The same, with the sign that was judged, for forms of the report that draw it. @param watch told of each stage */
+export function examine(input: CheckInput, translator: Translator, watch = unwatched): { sign: Sign; report: Report } {
   const standards = findStandards(input.standards)
-  const sign = readSign(input, translator)
-  const measure = measurer(sign, translator)
-  const judgements = standards.map((standard) => judge(standard, sign, measure, input.options))
-  return { sign, report: makeReport({ input, sign, standards, judgements, translator }) }
+  const sign = readSign(input, translator, watch)
+  const known = watch('measure', () => measurer(sign, translator))
+  const measure: Measure = (quantity, scope) => watch('measure', () => known(quantity, scope))
+  // What a row asks for is measured when it asks.
+  const judgements = watch('judge', () => standards.map((standard) => judge(standard, sign, measure, input.options)))
+  const report = watch('report', () => makeReport({ input, sign, standards, judgements, translator }))
+  return { sign, report }
 }
 
 /** The first half of the way: one sign from what was given, nothing judged. */
-export function readSign(input: CheckInput, translator: Translator): Sign {
-  const drawn = input.program
-    ? signOfProgram(input.program, input.options, input.sign !== undefined, translator)
-    : input.drawing && recognise(readDrawing(input.drawing, input.options), input.options, translator)
+export function readSign(input: CheckInput, translator: Translator, watch = unwatched): Sign {
+  const drawn = readDrawn(input, translator, watch)
   const described = input.sign && describe(input.sign, translator)
   const sign = combine(drawn, described)
   if (!input.options.useAssumed) return sign
   const text = `No use was given; the sign is taken as one for use “${sign.use}”.`
   return { ...sign, assumptions: [{ about: 'use', text }, ...sign.assumptions] }
+}
+
+function readDrawn({ program, drawing, sign, options }: CheckInput, translator: Translator, watch: Watch) {
+  if (program) return watch('read', () => signOfProgram(program, options, sign !== undefined, translator))
+  const shapes = drawing && watch('read', () => readDrawing(drawing, options))
+  return shapes && watch('recognise', () => recognise(shapes, options, translator))
 }
