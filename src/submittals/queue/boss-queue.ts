@@ -14,6 +14,8 @@ const RETENTION_DAYS = 60
 const MILLISECONDS = 1000
 const JOBS_A_STATEMENT = 2000
 const SCHEMA = 'pgboss'
+/** The number of the lock under which the queues are made; any that nobody else uses in this database. */
+const START = 6_011_966
 
 /** A job that comes again is a new one to the library; it says itself how often it was taken. */
 const TAKEN = 'taken'
@@ -35,10 +37,18 @@ export class BossQueue implements Queue {
     this.boss.on('error', onError)
   }
 
+  /** One process after the other: the library's own tables for two queues are made in a way that can block two processes for good. */
   async start(): Promise<void> {
-    await this.boss.start()
-    for (const name of QUEUES)
-      await this.boss.createQueue(name, { name, retryLimit: MOST_LOSSES, retryDelay: 0, expireInSeconds: LEASE })
+    const alone = await this.pool.connect()
+    try {
+      await alone.query('SELECT pg_advisory_lock($1)', [START])
+      await this.boss.start()
+      for (const name of QUEUES)
+        await this.boss.createQueue(name, { name, retryLimit: MOST_LOSSES, retryDelay: 0, expireInSeconds: LEASE })
+    } finally {
+      // The lock ends with the connection.
+      alone.release(true)
+    }
   }
 
   async add(transaction: InTransaction, name: QueueName, jobs: readonly JobData[], after = 0): Promise<void> {
