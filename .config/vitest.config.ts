@@ -3,9 +3,9 @@ import { configDefaults, defineConfig } from 'vitest/config'
 export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
-    // Commands of their own: the accuracy page is made anew and compared, and what another client waits is measured, by
-    // npx vitest run tests/accuracy and npx vitest run tests/bench
-    exclude: [...configDefaults.exclude, 'tests/accuracy/**', 'tests/bench/**'],
+    // Commands of their own, npx vitest run tests/<folder>: the accuracy page is made anew and compared, what another client
+    // waits is measured, and processes and databases are killed.
+    exclude: [...configDefaults.exclude, 'tests/accuracy/**', 'tests/bench/**', 'tests/faults/**'],
     testTimeout: 120_000,
     hookTimeout: 120_000,
     pool: 'forks',
