@@ -7,7 +7,9 @@ import type { Settings } from './settings.js'
 export interface Environment {
   host: string
   port: number
-  settings: Pick<Settings, 'logLevel' | 'role' | 'auth' | 'rateLimit' | 'openSigns'> & { place: Place }
+  settings: Pick<Settings, 'logLevel' | 'role' | 'auth' | 'rateLimit' | 'openSigns' | 'webhooksPrivate'> & {
+    place: Place
+  }
   /** Said once in the log. */
   remarks: string[]
 }
@@ -28,6 +30,7 @@ const Variables = z.object({
   AUTH: z.enum(['off', 'keys']).optional(),
   RATE_LIMIT: z.coerce.number().int().min(0).optional(),
   OPEN_SIGNS: z.coerce.number().int().min(0).optional(),
+  WEBHOOKS_PRIVATE: z.enum(['allow', 'refuse']).default('refuse'),
   LOG_LEVEL: z.enum(['fatal', 'error', 'warn', 'info', 'debug', 'trace', 'silent']).default('info'),
 })
 
@@ -50,10 +53,14 @@ export function readEnvironment(variables: Record<string, string | undefined>): 
     place,
     role: ROLE,
     auth,
+    webhooksPrivate: parsed.data.WEBHOOKS_PRIVATE === 'allow',
     ...(rateLimit !== undefined && { rateLimit }),
     ...(openSigns !== undefined && { openSigns }),
   }
-  const remarks = auth === 'off' && !loopback ? [`AUTH=off: everyone who can reach ${HOST} may call this service.`] : []
+  const remarks = [
+    ...(auth === 'off' && !loopback ? [`AUTH=off: everyone who can reach ${HOST} may call this service.`] : []),
+    ...(settings.webhooksPrivate ? ['WEBHOOKS_PRIVATE=allow: notifications may be sent into this network.'] : []),
+  ]
   return { host: HOST, port: PORT, settings, remarks }
 }
 

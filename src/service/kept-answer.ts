@@ -4,6 +4,7 @@ import { examine, type CheckInput } from '../check.js'
 import { reportJson } from '../report/json.js'
 import { reportSvg } from '../report/svg.js'
 import type { MadeReport } from '../submittals/outcome.js'
+import { factsOf } from '../submittals/set-facts.js'
 
 /** A report as it is kept: written out and compressed, with what is asked of it most beside it. */
 export function keptAnswer(input: CheckInput, translator: Translator): MadeReport {
@@ -15,7 +16,7 @@ export function keptAnswer(input: CheckInput, translator: Translator): MadeRepor
     stages,
     summary,
     standards: standards.map(({ id, revision, digest }) => ({ id, revision, digest })),
-    facts: {},
+    facts: factsOf(input, report),
     body: packed(reportJson(report)),
     picture: packed(reportSvg(report, sign)),
   }

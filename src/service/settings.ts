@@ -31,6 +31,8 @@ export interface Settings {
   auth: 'off' | 'keys'
   /** Requests a minute of one key that has no limit of its own, and of one address without a key; none: any number. */
   rateLimit?: number
+  /** Whether notifications may go to addresses that are not public, and over http: for trying things out. */
+  webhooksPrivate: boolean
   /** Signs of one organisation that may wait for their reports; none: any number. */
   openSigns?: number
 }
@@ -56,6 +58,7 @@ export const DEFAULT_SETTINGS: Settings = {
   },
   role: 'all',
   auth: 'off',
+  webhooksPrivate: false,
 }
 
 /** Largest bodies that are read, in bytes. */

@@ -1,8 +1,10 @@
 import type { InstallationDescription } from '../sign/installation-description.js'
 import type { MeasuredDescription } from '../sign/measured-description.js'
 import type { Alongside } from './create.js'
+import { whenChecked } from './ended.js'
 import { append, takeSubmittal, type Happening } from './history.js'
 import { NotKept, NotNow, type Actor, type Keeping } from './keeping.js'
+import { keepSetFindings } from './set-facts.js'
 import { newId, now } from './store/ids.js'
 import type { InTransaction, SignRow, SubmittalRow } from './store/tables.js'
 
@@ -113,24 +115,28 @@ export async function addNote(
 
 /** Takes a sign out of its submittal; the history says that it was there. */
 export async function removeSign(keeping: Keeping, actor: Actor, at: SignAddress): Promise<void> {
-  const { db } = keeping.store
-  await db.transaction().execute(async (transaction) => {
+  await keeping.store.db.transaction().execute(async (transaction) => {
     const { submittal, sign } = await take(transaction, actor, at)
     await transaction.deleteFrom('signs').where('id', '=', sign.id).execute()
     const open = submittal.open - (sign.state === 'queued' ? 1 : 0)
+    const total = submittal.total - 1
+    const ended = open === 0 && submittal.state !== 'cancelled'
     await transaction
       .updateTable('submittals')
-      .set({
-        open,
-        total: submittal.total - 1,
-        ...(open === 0 && submittal.state !== 'cancelled' && { state: 'done' }),
-      })
+      .set({ open, total, ...(ended && { state: 'done' }) })
       .where('id', '=', submittal.id)
       .execute()
     const { id, mark, revision, report, verdict } = sign
-    const data = { sign: id, mark, revision, report, verdict }
-    await append(transaction, submittal, actor.name, [{ kind: 'sign-removed', data }])
+    const happenings: Happening[] = [{ kind: 'sign-removed', data: { sign: id, mark, revision, report, verdict } }]
+    if (ended && submittal.open > 0)
+      happenings.push({
+        kind: 'submittal-checked',
+        data: await whenChecked(keeping, transaction, { ...submittal, total }),
+      })
+    else if (ended) await keepSetFindings(transaction, submittal)
+    await append(transaction, submittal, actor.name, happenings)
   })
+  keeping.awaken()
 }
 
 export interface SignAddress {

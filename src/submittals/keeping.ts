@@ -1,5 +1,6 @@
 import type { Store } from './store/connect.js'
 import type { Queue } from './queue/queue.js'
+import type { InTransaction } from './store/tables.js'
 
 /** All that is needed to keep submittals. */
 export interface Keeping {
@@ -10,6 +11,12 @@ export interface Keeping {
   /** Signs of one organisation that may wait for their reports; none: any number. */
   mostOpen?: number
 }
+
+/** The keeping as it is inside a transaction, for reading what has just been written. */
+export const within = (keeping: Keeping, transaction: InTransaction): Keeping => ({
+  ...keeping,
+  store: { ...keeping.store, db: transaction },
+})
 
 /** Who does something: the organisation that owns what is kept, and the name that the history shows. */
 export interface Actor {

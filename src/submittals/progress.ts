@@ -1,4 +1,4 @@
-import { verdictsOf } from './submittals.js'
+import { verdictsOf } from './verdicts.js'
 import type { Keeping } from './keeping.js'
 import type { SubmittalRow } from './store/tables.js'
 
@@ -10,6 +10,21 @@ import type { SubmittalRow } from './store/tables.js'
 export interface Progress {
   row: SubmittalRow
   verdicts: Record<string, number>
+}
+
+/** How far a submittal is. */
+export function progressOf({ state, total, open }: SubmittalRow, verdicts: Record<string, number>) {
+  return {
+    state,
+    signs: { total, done: state === 'cancelled' ? total - (verdicts.cancelled ?? 0) : total - open },
+    verdicts: {
+      pass: verdicts.pass ?? 0,
+      fail: verdicts.fail ?? 0,
+      undetermined: verdicts.undetermined ?? 0,
+      notApplicable: verdicts['not-applicable'] ?? 0,
+      none: verdicts.none ?? 0,
+    },
+  }
 }
 
 /** @param progress undefined when the submittal was deleted */

@@ -1,9 +1,12 @@
 import { sql } from 'kysely'
+import { whenCancelled } from './ended.js'
 import { append, takeSubmittal } from './history.js'
 import { NotKept, NotNow, type Actor, type Keeping } from './keeping.js'
 import type { Database, SignRow, SubmittalRow } from './store/tables.js'
 
 /** Reading, cancelling and deleting whole submittals. */
+
+export { verdictsOf } from './verdicts.js'
 
 export interface SubmittalPage {
   rows: SubmittalRow[]
@@ -82,7 +85,7 @@ export async function numberedSigns(
 }
 
 function matching(db: Database, submittal: string, { verdict, state, text }: SignFilter) {
-  const like = `%${(text ?? '').toLowerCase().replace(/[\\%_]/g, '\\$&')}%`
+  const like = `%${(text ?? '').replace(/[\\%_]/g, '\\$&')}%`
   return db
     .selectFrom('signs')
     .where('submittal', '=', submittal)
@@ -91,32 +94,15 @@ function matching(db: Database, submittal: string, { verdict, state, text }: Sig
     .$if(state !== undefined, (q) => q.where('state', '=', state ?? 'done'))
     .$if(text !== undefined && text !== '', (q) =>
       q.where(
-        sql<boolean>`(lower(mark) like ${like} escape '\\' or lower(coalesce(location, '')) like ${like} escape '\\'
-          or lower(coalesce(door, '')) like ${like} escape '\\')`,
+        sql<boolean>`(lower(mark) like lower(${like}) escape '\\' or lower(coalesce(location, '')) like lower(${like}) escape '\\'
+          or lower(coalesce(door, '')) like lower(${like}) escape '\\')`,
       ),
     )
 }
 
-/** How many signs of a submittal have which verdict; signs without a report under `none`, those not checked any more under `cancelled`. */
-export async function verdictsOf({ store }: Keeping, submittal: string): Promise<Record<string, number>> {
-  const rows = await store.db
-    .selectFrom('signs')
-    .select((e) => ['verdict', 'state', e.fn.countAll<number>().as('count')])
-    .where('submittal', '=', submittal)
-    .groupBy(['verdict', 'state'])
-    .execute()
-  const counts: Record<string, number> = {}
-  const add = (name: string, count: number) => (counts[name] = (counts[name] ?? 0) + count)
-  for (const { verdict, state, count } of rows) {
-    add(verdict ?? 'none', Number(count))
-    if (state === 'cancelled') add('cancelled', Number(count))
-  }
-  return counts
-}
-
 /** Stops what has not been checked yet; reports that are there stay. @throws {NotKept} @throws {NotNow} when all is done */
-export async function cancelSubmittal({ store }: Keeping, actor: Actor, id: string): Promise<SubmittalRow> {
-  return store.db.transaction().execute(async (transaction) => {
+export async function cancelSubmittal(keeping: Keeping, actor: Actor, id: string): Promise<SubmittalRow> {
+  const cancelled = await keeping.store.db.transaction().execute(async (transaction) => {
     const row = await takeSubmittal(transaction, id)
     if (row?.organisation !== actor.organisation) throw new NotKept()
     if (row.state === 'cancelled') return row
@@ -128,13 +114,17 @@ export async function cancelSubmittal({ store }: Keeping, actor: Actor, id: stri
       .where('state', '=', 'queued')
       .execute()
     await append(transaction, row, actor.name, [{ kind: 'submittal-cancelled', data: { notChecked: row.open } }])
-    return transaction
+    const now = await transaction
       .updateTable('submittals')
       .set({ state: 'cancelled', open: 0 })
       .where('id', '=', id)
       .returningAll()
       .executeTakeFirstOrThrow()
+    await whenCancelled(keeping, transaction, now)
+    return now
   })
+  keeping.awaken()
+  return cancelled
 }
 
 /** Deletes a submittal with all that belongs to it, its history included. @throws {NotKept} */

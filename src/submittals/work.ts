@@ -8,6 +8,8 @@ export interface Work {
   name: QueueName
   /** Jobs that are done at the same time. */
   atOnce: number
+  /** Jobs that are taken for each of them, so that no hand waits for the queue; absent: several. */
+  ahead?: number
   /** Does one job. @returns seconds after which it is to come again, or undefined when it is done */
   perform: (job: TakenJob) => Promise<number | undefined>
   /** Told of faults, of the queue or of a job; a job at fault comes again. */
@@ -48,12 +50,12 @@ export class Worker {
   }
 
   private async run(): Promise<void> {
-    const { queue, name, atOnce, onError } = this.work
+    const { queue, name, atOnce, ahead = AHEAD, onError } = this.work
     while (this.mayGoOn) {
       this.woken = new AbortController()
       let pause = PAUSE
       try {
-        const jobs = await queue.take(name, atOnce * AHEAD)
+        const jobs = await queue.take(name, atOnce * ahead)
         if (jobs.length > 0) {
           await this.performAll(jobs)
           continue

@@ -12,7 +12,7 @@ import {
   withdrawWaiver,
   type NewWaiver,
 } from '../../submittals/changes.js'
-import type { Keeping } from '../../submittals/keeping.js'
+import { within, type Keeping } from '../../submittals/keeping.js'
 import { keptReport, keptSign } from '../../submittals/kept-sign.js'
 import type { Report } from '../../report/schema.js'
 import { actorOf } from '../actor.js'
@@ -21,7 +21,7 @@ import { LongJson } from '../json.js'
 import type { Operation } from '../operation.js'
 import type { ProblemType } from '../problem-table.js'
 import { invalid } from '../read-request.js'
-import { jsonContent, once, within } from './once.js'
+import { jsonContent, once } from './once.js'
 import { route, SignParams, signOf, type Described } from './route.js'
 import { parsed, waiverResource } from './rows.js'
 import { today } from './today.js'

@@ -3,13 +3,12 @@ import type { FastifyInstance } from 'fastify'
 import { z } from 'zod'
 import { ownSubmittal } from '../../submittals/create.js'
 import type { Keeping } from '../../submittals/keeping.js'
-import { hasEnded, ProgressWatch, type Progress } from '../../submittals/progress.js'
-import { verdictsOf } from '../../submittals/submittals.js'
+import { hasEnded, progressOf, ProgressWatch, type Progress } from '../../submittals/progress.js'
+import { verdictsOf } from '../../submittals/verdicts.js'
 import { actorOf } from '../actor.js'
 import { ServiceProblem } from '../problems.js'
 import { LIMITS } from '../settings.js'
 import { route, SubmittalParams, submittalOf, type Described } from './route.js'
-import { progressFields } from './rows.js'
 
 /** GET /v1/submittals/{id}/events: server-sent events (WHATWG HTML, 9.2). */
 
@@ -114,4 +113,4 @@ export function eventRoutes(app: FastifyInstance, keeping: Keeping) {
 }
 
 const eventText = ({ row, verdicts }: Progress, event: 'progress' | 'done'): string =>
-  `id: ${row.event_count}\nevent: ${event}\ndata: ${JSON.stringify(progressFields(row, verdicts))}\n\n`
+  `id: ${row.event_count}\nevent: ${event}\ndata: ${JSON.stringify(progressOf(row, verdicts))}\n\n`

@@ -76,12 +76,6 @@ export const jsonContent = ({ body }: FastifyRequest): (Uint8Array | string)[] =
   body instanceof LongJson ? body.bytes : JSON.stringify(body ?? null),
 ]
 
-/** The keeping as it is inside a transaction, for reading what has just been written. */
-export const within = (keeping: Keeping, transaction: InTransaction): Keeping => ({
-  ...keeping,
-  store: { ...keeping.store, db: transaction },
-})
-
 type Ours = { claim?: Claim } | { answer: KeptAnswer }
 
 async function claim(

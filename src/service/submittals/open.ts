@@ -2,6 +2,7 @@ import type { FastifyBaseLogger } from 'fastify'
 import type { CheckInput } from '../../check.js'
 import { Refusal } from '../../refusal.js'
 import { checkSign } from '../../submittals/check-sign.js'
+import { whenChecked } from '../../submittals/ended.js'
 import { NOBODY, type Keeping } from '../../submittals/keeping.js'
 import type { Outcome } from '../../submittals/outcome.js'
 import { BossQueue } from '../../submittals/queue/boss-queue.js'
@@ -10,6 +11,8 @@ import { TableQueue } from '../../submittals/queue/table-queue.js'
 import { forgetClaims } from '../../submittals/replays.js'
 import { now } from '../../submittals/store/ids.js'
 import { openStore, type Store } from '../../submittals/store/connect.js'
+import { deliver } from '../../submittals/webhooks/deliver.js'
+import { send } from '../../submittals/webhooks/send.js'
 import { Worker } from '../../submittals/work.js'
 import type { Pool } from '../pool.js'
 import { PROBLEMS } from '../problem-table.js'
@@ -17,6 +20,9 @@ import { problemAddress } from '../problems.js'
 import type { Settings } from '../settings.js'
 
 /** Opens what submittals are kept in, and starts the work on them. */
+
+/** Messages that one process sends at the same time. */
+const MESSAGES_AT_ONCE = 16
 
 export interface KeepingService {
   keeping: Keeping
@@ -40,7 +46,10 @@ export async function openKeeping(settings: Settings, pool: Pool, log: FastifyBa
   const keeping: Keeping = {
     store,
     queue,
-    awaken: () => worker.awaken(),
+    awaken: () => {
+      worker.awaken()
+      messenger.awaken()
+    },
     ...(openSigns !== undefined && { mostOpen: openSigns }),
   }
   const worker = new Worker({
@@ -54,17 +63,32 @@ export async function openKeeping(settings: Settings, pool: Pool, log: FastifyBa
         check: (question) => checkInThread(pool, question),
         givenUp: () =>
           problemOf('internal-error', 'The sign could not be checked, although it was tried several times.'),
-        whenChecked: () => Promise.resolve({}),
+        whenChecked: (transaction, submittal) => whenChecked(keeping, transaction, submittal),
       }),
     onError: (err) => log.error({ err }, 'work on a submittal failed; it will be tried again'),
+  })
+  const messenger = new Worker({
+    queue,
+    name: 'notifications',
+    atOnce: MESSAGES_AT_ONCE,
+    // An address that does not answer must not keep the next message longer than it is lent to this process.
+    ahead: 1,
+    perform: (job) =>
+      deliver(job, {
+        store,
+        send: (message) => send(message, { privateAllowed: settings.webhooksPrivate }),
+      }),
+    onError: (err) => log.error({ err }, 'a notification was not sent; it will be tried again'),
   })
   return {
     keeping,
     start: () => {
-      if (settings.role !== 'api') worker.start()
+      if (settings.role === 'api') return
+      worker.start()
+      messenger.start()
     },
     close: async () => {
-      await worker.stop()
+      await Promise.all([worker.stop(), messenger.stop()])
       await queue.close()
       await store.close()
     },

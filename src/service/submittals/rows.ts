@@ -1,5 +1,6 @@
 import type { z } from 'zod'
 import type { KeptSignRows } from '../../submittals/kept-sign.js'
+import { progressOf } from '../../submittals/progress.js'
 import type { SignRow, SubmittalRow, WaiverRow } from '../../submittals/store/tables.js'
 import { standingOf, type WaivedFinding } from '../../submittals/waivers.js'
 import type { BriefReport, SubmittalResource, WaiverResource } from './resources.js'
@@ -11,27 +12,12 @@ export const parsed = <T>(json: string): T => JSON.parse(json) as T
 export const addressOf = (submittal: string, ...rest: string[]): string =>
   ['/v1/submittals', submittal, ...rest].join('/')
 
-/** How far a submittal is. */
-export function progressFields({ state, total, open }: SubmittalRow, verdicts: Record<string, number>) {
-  return {
-    state,
-    signs: { total, done: state === 'cancelled' ? total - (verdicts.cancelled ?? 0) : total - open },
-    verdicts: {
-      pass: verdicts.pass ?? 0,
-      fail: verdicts.fail ?? 0,
-      undetermined: verdicts.undetermined ?? 0,
-      notApplicable: verdicts['not-applicable'] ?? 0,
-      none: verdicts.none ?? 0,
-    },
-  }
-}
-
 export function submittalResource(row: SubmittalRow, verdicts: Record<string, number>): SubmittalResource {
   const { id, name } = row
   return {
     id,
     name,
-    ...progressFields(row, verdicts),
+    ...progressOf(row, verdicts),
     standards: parsed(row.standards),
     options: parsed(row.options),
     problems: parsed(row.problems),

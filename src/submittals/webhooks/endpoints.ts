@@ -1,4 +1,4 @@
-import { NotKept, NotNow, type Actor, type Keeping } from '../keeping.js'
+import { AtLimit, NotKept, type Actor, type Keeping } from '../keeping.js'
 import { newId, now } from '../store/ids.js'
 import type { DeliveryRow, EndpointRow, InTransaction } from '../store/tables.js'
 import type { EventKind } from './events.js'
@@ -13,7 +13,7 @@ const DELIVERIES_SHOWN = 20
 /** Done in the same transaction, as the last thing. @param secret only where there is a new one */
 export type WithEndpoint = (transaction: InTransaction, endpoint: EndpointRow, secret: string) => Promise<void>
 
-/** @throws {NotNow} when the organisation has as many as it may have */
+/** @throws {AtLimit} when the organisation has as many as it may have */
 export async function addEndpoint(
   { store }: Keeping,
   { organisation }: Actor,
@@ -28,7 +28,7 @@ export async function addEndpoint(
       .where('organisation', '=', organisation)
       .executeTakeFirstOrThrow()
     if (Number(count) >= MOST_ENDPOINTS)
-      throw new NotNow(`There are ${MOST_ENDPOINTS} addresses already, which is as many as there may be; delete one.`)
+      throw new AtLimit('There are as many addresses as there may be; delete one.', MOST_ENDPOINTS, Number(count) + 1)
     const secret = newSecret()
     const row: EndpointRow = {
       id: newId('end'),
