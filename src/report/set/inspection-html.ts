@@ -8,7 +8,8 @@ import {
   BLANKS,
   howList,
   INSTRUMENTS,
-  JUDGED,
+  JUDGED_HEAD,
+  judgedBoxes,
   nameAt,
   NO_PLACE,
   readingBlanks,
@@ -68,7 +69,7 @@ function signMarkup({ sign, items }: InspectionSign, level: number): Html {
   const name = nameAt(sign)
   return markup`<div class="walk">
     ${heading(level, isolated(name))}
-    ${table(`To be measured on ${name}`, ['What', 'Allowed', 'Found', 'With', JUDGED.head], items.map(row))}
+    ${table(`To be measured on ${name}`, ['What', 'Allowed', 'Found', 'With', JUDGED_HEAD], items.map(row))}
   </div>`
 }
 
@@ -87,6 +88,6 @@ function row(item: InspectionItem): Content {
     </td>
     <td><span class="hidden">to be filled in</span>${readingBlanks(item).map((one) => markup`<span class="reading">${one}</span> `)}</td>
     <td><span class="hidden">letter of the instrument</span><span class="blank short"></span></td>
-    <td>${JUDGED.boxes}</td>
+    <td>${judgedBoxes(item).map((boxes) => markup`<div>${boxes}</div>`)}</td>
   </tr>`
 }

@@ -6,7 +6,8 @@ import {
   BLANKS,
   howList,
   INSTRUMENTS,
-  JUDGED,
+  JUDGED_HEAD,
+  judgedBoxes,
   nameAt,
   NO_PLACE,
   readingBlanks,
@@ -63,14 +64,14 @@ function signTable(paper: Paper, one: InspectionSign): void {
       { head: 'Allowed', share: 0.33 },
       { head: 'Found', share: 0.23 },
       { head: 'With', share: 0.06 },
-      { head: JUDGED.head, share: 0.16 },
+      { head: JUDGED_HEAD, share: 0.16 },
     ],
     items.map((item) => [
       `${STAGE_WORDS[item.stage]}: ${item.title}`,
       limitsOf(item),
       readingBlanks(item).join('  '),
       '',
-      JUDGED.boxes,
+      judgedBoxes(item).join('; '),
     ]),
     WRITING_HEIGHT,
   )
@@ -83,4 +84,4 @@ function signTable(paper: Paper, one: InspectionSign): void {
 }
 
 const limitsOf = ({ limits }: InspectionItem): string =>
-  limits.map(({ clause, printed, waived }) => `${clause}: ${printed}${waived === null ? '' : ' (waived)'}`).join('\n')
+  limits.map(({ clause, printed, waived }) => `${clause}: ${printed}${waived === null ? '' : ' (waived)'}`).join('; ')

@@ -27,18 +27,25 @@ export const INSTRUMENTS = {
   letters: ['A', 'B', 'C'],
 }
 
-export const JUDGED = { head: 'Keeps it?', boxes: '☐ yes   ☐ no' }
+export const JUDGED_HEAD = 'Keeps it?'
+const BOXES = '☐ yes   ☐ no'
+
+/** Boxes to tick, for each limit its own where clauses may differ. */
+export const judgedBoxes = ({ limits }: InspectionItem): string[] =>
+  limits.length === 1 ? [BOXES] : limits.map(({ clause }) => `${clause}: ${BOXES}`)
 
 export const ADVICE_IS_ELSEWHERE =
   'This sheet lists only what gauge, tape or eye must decide of what is required or recommended. Advice, and what the drawing decides, is in the reports. A waived row is marked and still to be found out.'
 
 const BLANK = '______'
+/** Keeps a blank and its unit on one line. */
+const UNBROKEN = '\u00a0'
 
 /** Blanks for the readings, each with the unit that the code prints first; one longer blank where there is only a judgement. */
 export const readingBlanks = ({ reading }: InspectionItem): string[] =>
   reading === null
     ? [BLANK.repeat(3)]
-    : Array.from({ length: reading.count }, () => (reading.unit === '' ? BLANK : `${BLANK} ${reading.unit}`))
+    : Array.from({ length: reading.count }, () => (reading.unit === '' ? BLANK : `${BLANK}${UNBROKEN}${reading.unit}`))
 
 /** How each thing on the sheet is measured, once. */
 export function howList(places: readonly InspectionPlace[]): { title: string; how: string }[] {

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import type { Finding } from '../../../src/report/finding-schema.js'
 import type { SetSign } from '../../../src/report/set/evidence.js'
 import { inspectionOf, itemsOf } from '../../../src/report/set/inspection.js'
+import { judgedBoxes } from '../../../src/report/set/inspection-words.js'
 import { sampleSet, setSign, unchecked } from './evidence-sample.js'
 
 /** All values are invented; the printed limits are those of tests/report/sample.ts or of the clause named. */
@@ -89,6 +90,7 @@ describe('what a person decides of a sign', () => {
     const same = only('lowest-baseline', { quantity: 'installation.highestBaseline' })
     const [first] = itemsOf(same)
     expect(first?.limits.map(({ clause }) => clause)).toEqual(['703.4.1', '703.4.1'])
+    expect(first && judgedBoxes(first)).toEqual(['703.4.1: ☐ yes   ☐ no', '703.4.1: ☐ yes   ☐ no'])
   })
 
   it('marks what is waived, and not what was waived until yesterday', () => {

@@ -140,7 +140,7 @@ describe('the inspection sheet as PDF', () => {
     for (const head of ['On site: Lowest baseline', 'Finished product: Relief', 'Finished product: Dot height'])
       expect(heads).toContain(head)
     const cells = elements.filter(({ role }) => role === 'TD').map((element) => element.text)
-    expect(cells.some((cell) => /^(_+ in\s*){5}$/.test(cell))).toBe(true)
+    expect(cells.some((cell) => /^(_+\sin\s*){5}$/.test(cell))).toBe(true)
     expect(text).toContain('The authority having jurisdiction decides')
     expect(text).toContain('703.3.1 Dot height, waived: Measured by the inspector.')
   })
