@@ -6,48 +6,65 @@ const refusals = (variables: Record<string, string>): string[] => {
   return 'refused' in read ? read.refused : []
 }
 
+const settings = (variables: Record<string, string>) => {
+  const read = readEnvironment(variables)
+  if ('refused' in read) throw new Error(read.refused.join())
+  return read.settings
+}
+
 describe('the environment', () => {
-  it('needs nothing: loopback, port 8080', () => {
-    expect(readEnvironment({})).toEqual({ host: '127.0.0.1', port: 8080, logLevel: 'info', remarks: [] })
-    expect(readEnvironment({ PORT: '', HOST: '', AUTH: '' })).toEqual(readEnvironment({}))
+  it('needs nothing: loopback, port 8080, everything in one folder', () => {
+    expect(readEnvironment({})).toMatchObject({
+      host: '127.0.0.1',
+      port: 8080,
+      settings: { logLevel: 'info', role: 'all', auth: 'off', place: { folder: './data' } },
+      remarks: [],
+    })
+    expect(readEnvironment({ PORT: '', HOST: '', AUTH: '', DATABASE_URL: '' })).toEqual(readEnvironment({}))
   })
 
-  it.each(['127.0.0.1', '::1', 'localhost'])('lets everyone on this machine call when it listens on %s', (HOST) => {
-    expect(refusals({ HOST })).toEqual([])
-    expect(refusals({ HOST, AUTH: 'off' })).toEqual([])
+  it.each(['127.0.0.1', '::1', 'localhost'])('asks for no keys when it listens on %s, unless it is told to', (HOST) => {
+    expect(settings({ HOST })).toMatchObject({ auth: 'off' })
+    expect(settings({ HOST, AUTH: 'keys' })).toMatchObject({ auth: 'keys' })
   })
 
-  it.each(['0.0.0.0', '::', '192.0.2.1', 'example.org'])(
-    'does not start on %s unless AUTH=off says that it may',
-    (HOST) => {
-      expect(refusals({ HOST })[0]).toContain('AUTH=off')
-      expect(refusals({ HOST, AUTH: 'keys' })[0]).toContain('keys')
-      expect(refusals({ HOST, AUTH: 'off' })).toEqual([])
-    },
-  )
+  it.each(['0.0.0.0', '::', '192.0.2.1', 'example.org'])('asks for keys on %s, unless AUTH=off is said', (HOST) => {
+    expect(settings({ HOST })).toMatchObject({ auth: 'keys' })
+    expect(settings({ HOST, AUTH: 'off' })).toMatchObject({ auth: 'off' })
+    expect(readEnvironment({ HOST, AUTH: 'off' })).toMatchObject({ remarks: [expect.stringContaining(HOST)] })
+  })
 
-  it('cannot serve with keys, nor be a worker, as long as neither exists', () => {
-    expect(refusals({ AUTH: 'keys' })).toHaveLength(1)
-    expect(refusals({ ROLE: 'worker' })).toHaveLength(1)
-    expect(refusals({ ROLE: 'api' })).toEqual([])
+  it('limits requests and waiting signs where keys are asked for, by what is said where it is', () => {
+    const { rateLimit, openSigns } = settings({ AUTH: 'keys' })
+    expect([rateLimit, openSigns].every((limit) => limit !== undefined && limit > 0)).toBe(true)
+    expect(settings({ AUTH: 'keys', RATE_LIMIT: '30', OPEN_SIGNS: '40' })).toMatchObject({
+      rateLimit: 30,
+      openSigns: 40,
+    })
+    expect(settings({ RATE_LIMIT: '30' })).toMatchObject({ auth: 'off', rateLimit: 30 })
+    const none = settings({ AUTH: 'keys', RATE_LIMIT: '0', OPEN_SIGNS: '0' })
+    expect(none).not.toHaveProperty('rateLimit')
+    expect(none).not.toHaveProperty('openSigns')
+  })
+
+  it('has several processes share one PostgreSQL only', () => {
+    for (const ROLE of ['api', 'worker']) {
+      expect(refusals({ ROLE })[0]).toContain('DATABASE_URL')
+      const url = 'postgres://db/x'
+      expect(settings({ ROLE, DATABASE_URL: url })).toMatchObject({ role: ROLE, place: { url } })
+    }
   })
 
   it.each([
     { PORT: 'http' },
     { PORT: '65536' },
-    { PORT: '-1' },
     { AUTH: 'no' },
     { ROLE: 'chief' },
     { LOG_LEVEL: 'loud' },
+    { RATE_LIMIT: '-1' },
+    { RATE_LIMIT: 'much' },
+    { OPEN_SIGNS: '1.5' },
   ] as Record<string, string>[])('names what is wrong in %j', (variables) => {
     expect(refusals(variables)[0]).toContain(Object.keys(variables)[0])
-  })
-
-  it('says what has no effect yet', () => {
-    const read = readEnvironment({ DATABASE_URL: 'postgres://user:secret@db/x', DATA_DIR: './data' })
-    expect(read).toMatchObject({
-      remarks: [expect.stringContaining('DATABASE_URL'), expect.stringContaining('DATA_DIR')],
-    })
-    expect(JSON.stringify(read)).not.toContain('secret')
   })
 })

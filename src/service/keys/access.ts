@@ -65,7 +65,7 @@ export function accessOf({ url, method, config }: Pick<RouteOptions, 'url' | 'me
       sessions: reading && family === 'submittals',
     }
   }
-  if (first === '' && reading) return { for: 'visitors' }
+  if (url === '/' && reading) return { for: 'visitors' }
   if (first === 'submittals') return { for: 'signed-in', scope: reading ? 'read' : 'write' }
   if (FOR_ANYBODY.includes(first)) return { for: 'anybody' }
   throw new TypeError(`It is not said who may call ${url}.`)
