@@ -34,14 +34,21 @@ interface Candidate {
   lines: number
 }
 
+/** The line with the most known headings, the first of several; a title block above it may hold some words that are headings too. */
 export function findHeadings(lines: readonly Line[]): Headings | null {
+  let found: { index: number; candidate: Candidate; known: number } | null = null
+  let lower = -1
   for (const [index, line] of lines.slice(0, SEARCHED_LINES).entries()) {
+    // The lower of two lines says less by itself, whatever it seems to say.
+    if (index === lower) continue
     const one = oneLine(line.cells)
     const two = twoLines(line.cells, lines[index + 1]?.cells)
-    const best = two && count(two) >= count(one) ? two : one
-    if (count(best) >= LEAST_COLUMNS) return placed(lines, index, best)
+    const candidate = two && count(two) >= count(one) ? two : one
+    const known = count(candidate)
+    if (candidate === two && known >= LEAST_COLUMNS) lower = index + 1
+    if (known >= LEAST_COLUMNS && known > (found?.known ?? 0)) found = { index, candidate, known }
   }
-  return null
+  return found && placed(lines, found.index, found.candidate)
 }
 
 const texts = (cells: readonly Cell[]): string[] =>
@@ -82,7 +89,9 @@ const headingOf = (readings: readonly string[]): Heading | null =>
 
 /** A unit below a heading counts a little: it makes two lines better than the first alone. */
 function count({ labels, lines }: Candidate): number {
-  const headings = labels.flatMap(({ readings }) => headingOf(readings) ?? [])
+  const headings = labels
+    .flatMap(({ readings }) => headingOf(readings) ?? [])
+    .filter(({ column }) => column.kind !== 'unused')
   const units = headings.filter(({ unit }) => unit !== null).length
   return new Set(headings.map(({ column }) => column.key)).size + (lines > 1 ? units * UNIT_COUNTS : 0)
 }

@@ -86,6 +86,13 @@ describe('where the headings stand', () => {
     })
   })
 
+  it('below a title block that has words of headings itself', async () => {
+    const { rows } = await read(
+      'Drawing,A-601,Sheet,3,Rev,B\nBuilding,Weaving house,Level,2,,\nMark,Use,Text,Door\nW-1,room,LOOMS,101\n',
+    )
+    expect(rows.map(({ row, mark, door }) => [row, mark, door])).toEqual([[4, 'W-1', '101']])
+  })
+
   it.each([
     ['no unit in the title', 'Sizes are nominal'],
     ['two units in the title', 'Dimensions in mm and inches'],
