@@ -21,6 +21,11 @@ export default tseslint.config(
     },
   },
   {
+    // Names of the browser are held by the compiler: src/page/browser/tsconfig.json.
+    files: ['src/page/browser/*.js'],
+    rules: { 'no-undef': 'off', eqeqeq: 'error' },
+  },
+  {
     files: ['**/*.mjs', '*.js'],
     languageOptions: {
       globals: {

@@ -18,12 +18,19 @@ export function sendProblem(request: FastifyRequest, reply: FastifyReply, cause:
   return reply.code(problem.status).type(PROBLEM_MEDIA_TYPE).send(JSON.stringify(problem))
 }
 
-export function installErrorHandler(app: FastifyInstance) {
+/** How a problem leaves: as a document for clients, as a page for people. */
+export type SendProblem = (
+  request: FastifyRequest,
+  reply: FastifyReply,
+  cause: ServiceProblem | Refusal,
+) => FastifyReply
+
+export function installErrorHandler(app: FastifyInstance, send: SendProblem = sendProblem) {
   app.setErrorHandler(async (error: FastifyError | Error, request, reply) => {
     const cause = causeOf(error, request)
     if (BEFORE_THE_BODY.includes(cause.type)) await readAway(request.raw)
     if (LOGGED.includes(cause.type)) request.log.error({ err: error }, 'a request could not be answered')
-    return sendProblem(request, reply, cause)
+    return send(request, reply, cause)
   })
 }
 

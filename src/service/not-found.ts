@@ -1,9 +1,9 @@
 import type { FastifyInstance } from 'fastify'
-import { sendProblem } from './errors.js'
+import type { SendProblem } from './errors.js'
 import { ServiceProblem } from './problems.js'
 
 /** 404, or 405 with the methods that the address does take. */
-export function installNotFound(app: FastifyInstance) {
+export function installNotFound(app: FastifyInstance, send: SendProblem) {
   const routes: { pattern: RegExp; method: string }[] = []
   app.addHook('onRoute', ({ url, method }) => {
     for (const one of [method].flat()) routes.push({ pattern: patternOf(url), method: one })
@@ -23,7 +23,7 @@ export function installNotFound(app: FastifyInstance) {
             },
           )
         : new ServiceProblem('not-found', `There is nothing at ${path}.`)
-    return sendProblem(request, reply, problem)
+    return send(request, reply, problem)
   })
 }
 

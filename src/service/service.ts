@@ -7,6 +7,8 @@ import { validatorCompiler } from 'fastify-type-provider-zod'
 import { createTranslator } from '../braille/engine.js'
 import type { Translator } from '../braille/translator.js'
 import { KeyRing } from '../submittals/keys/key-ring.js'
+import { sendEitherWay } from '../page/error-page.js'
+import { pageRoutes } from '../page/routes.js'
 import { checkRoutes } from './checks.js'
 import { commonRoute } from './common.js'
 import { dotPlanRoutes } from './dot-plans.js'
@@ -14,7 +16,6 @@ import { correctionRoutes } from './corrections.js'
 import { drawingRoutes } from './drawings.js'
 import { causeOf, installErrorHandler, sendProblem } from './errors.js'
 import { healthRoutes } from './health.js'
-import { homeRoute } from './home.js'
 import { LongJson, readJson } from './json.js'
 import { installGuard, noteAccess } from './keys/guard.js'
 import { keyRoutes } from './keys/keys.js'
@@ -93,7 +94,7 @@ export async function buildService(
   installErrorHandler(app)
   await installSecurityHeaders(app)
   logRequests(app)
-  installNotFound(app)
+  installNotFound(app, sendEitherWay)
   await app.register(cookie)
   const ring = new KeyRing(kept.keeping.store.db, (err) => app.log.error({ err }, 'the use of a key was not noted'))
   installGuard(app, { settings, keeping: kept.keeping, ring, count: await installRateLimit(app) })
@@ -111,7 +112,6 @@ export async function buildService(
   await installOpenApi(app, settings.auth)
   await installReference(app)
 
-  homeRoute(app)
   healthRoutes(
     app,
     () => draining,
@@ -133,6 +133,7 @@ export async function buildService(
   changeRoutes(app, kept.keeping)
   evidenceRoutes(app, kept.keeping, settings)
   keyRoutes(app, settings, kept.keeping, ring)
+  await pageRoutes(app, { keeping: kept.keeping, pool, settings })
   await app.ready()
   return app
 }

@@ -23,7 +23,7 @@ function expectStyleAllowed({ text, headers }: request.Response) {
 
 describe('pages', () => {
   it('let in the one style sheet that they have, and no script', async () => {
-    expectStyleAllowed(await request(app.server).get('/').expect(200))
+    expectStyleAllowed(await request(app.server).get('/docs/problems').expect(200))
     expectStyleAllowed(await request(app.server).get('/docs/problems/busy').expect(200))
     const report = request(app.server).post('/v1/checks').set('accept', 'text/html').send({ sign: POTTERY_ROOM })
     expectStyleAllowed(await report.expect(200))
@@ -31,7 +31,7 @@ describe('pages', () => {
 
   it('lead on to the reference, which is there', async () => {
     const { text } = await request(app.server).get('/').expect(200)
-    const links = [...text.matchAll(/href="([^"]+)"/gu)].map((match) => match[1] ?? '')
+    const links = [...text.matchAll(/(?:href|src)="(\/[^"]*)"/gu)].map((match) => match[1] ?? '')
     expect(links).toContain('/docs')
     for (const link of links) await request(app.server).get(link).expect(200)
   })
