@@ -39,7 +39,7 @@ const FORMS: Record<string, (evidence: SetEvidence, parts: ArchiveParts) => stri
   'submittal.json': (evidence) => json(withoutReports(evidence)),
   'schedule.csv': scheduleCsv,
   'findings.csv': setCsv,
-  'findings.sarif': (evidence, { base }) => setSarif(evidence, base),
+  'findings.sarif': (evidence, { base }) => setSarif(evidence, base === undefined ? {} : { base }),
   'findings.bcf': setBcf,
   'findings.junit.xml': (evidence) => setJunit(evidence),
 }

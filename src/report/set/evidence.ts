@@ -18,7 +18,8 @@ export interface SetEvidence {
   setFindings: SetFinding[]
   /** What of the upload could not be used. */
   intakeProblems: IntakeProblem[]
-  history: { events: number; head: string }
+  /** Null for a set that is not kept and so has none: it was checked and nothing more. */
+  history: { events: number; head: string } | null
 }
 
 export interface SetSign {

@@ -52,7 +52,7 @@ export function setHtml(evidence: SetEvidence): string {
       </section>
       ${section('sources', 'Sources', sourcesMarkup(mergedReports(signs)))}
       ${section('identity', 'Identity of this evidence', identity(evidence))}
-      ${section('history', 'Digest of the history', history(evidence))}`,
+      ${evidence.history ? section('history', 'Digest of the history', history(evidence.history)) : NOTHING}`,
     foot: NO_CERTIFICATION,
   })
 }
@@ -153,6 +153,6 @@ function identity({ id, signs }: SetEvidence): Html {
   </dl>`
 }
 
-const history = (evidence: SetEvidence): Html =>
-  markup`<p>${historyWords(evidence)}</p>
-    <p>${code(evidence.history.head)}</p>`
+const history = (kept: NonNullable<SetEvidence['history']>): Html =>
+  markup`<p>${historyWords(kept)}</p>
+    <p>${code(kept.head)}</p>`

@@ -132,7 +132,8 @@ function identity(paper: Paper, evidence: SetEvidence): void {
   paper.paragraph(id, 'Submittal: ')
   for (const { standard } of held) paper.paragraph(standard.digest, `${standard.id}, revision ${standard.revision}: `)
   for (const line of makersOf(signs)) paper.paragraph(line, 'Made by: ')
+  if (history === null) return
   paper.heading(2, 'Digest of the history')
-  paper.paragraph(historyWords(evidence))
+  paper.paragraph(historyWords(history))
   paper.paragraph(history.head)
 }

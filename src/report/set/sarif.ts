@@ -1,11 +1,11 @@
-import type { Notification, ReportingDescriptor, Result, Suppression } from 'sarif'
+import type { Location, Notification, ReportingDescriptor, Result, Suppression } from 'sarif'
 import { VERSION } from '../../version.js'
 import type { Finding } from '../finding-schema.js'
 import { plain } from '../markup.js'
 import { waiversFor, waiverWords } from '../overlay.js'
 import { ANALYSED, driver, sarifLog } from '../sarif.js'
 import { DRAWING, messageText, type Artifact } from '../sarif-location.js'
-import { isDrawn, notificationsOf, resultOf } from '../sarif-result.js'
+import { notificationsOf, resultOf } from '../sarif-result.js'
 import { ruleOf } from '../sarif-rule.js'
 import type { Report } from '../schema.js'
 import type { SetEvidence, SetSign } from './evidence.js'
@@ -27,8 +27,15 @@ interface Checked {
   artifact: Artifact
 }
 
-/** @param base where this service is found, without a slash at the end, for the addresses of rules */
-export function setSarif(evidence: SetEvidence, base?: string): string {
+export interface SarifOptions {
+  /** Where this service is found, without a slash at the end, for the addresses of rules. */
+  base?: string
+  /** What becomes a result; all unless told otherwise. */
+  results?: 'all' | 'failing'
+}
+
+/** `failing` is for readers that take every result for a complaint: the verdicts stay in the properties of the run. */
+export function setSarif(evidence: SetEvidence, { base, results = 'all' }: SarifOptions = {}): string {
   const { id, name, state, standards, createdAt, asOf, signs, history } = evidence
   const checked = checkedSigns(signs)
   const rules = new Map<string, { index: number; rule: ReportingDescriptor }>()
@@ -38,9 +45,7 @@ export function setSarif(evidence: SetEvidence, base?: string): string {
         rules.set(finding.requirement, { index: rules.size, rule: ruleOf(finding, base) })
     }
   }
-  const drawn = new Map(
-    checked.filter(({ report }) => isDrawn(report)).map(({ artifact }) => [artifact.index, artifact]),
-  )
+  const artifacts = new Map(checked.map(({ artifact }) => [artifact.index, artifact]))
   return sarifLog({
     tool: { driver: { ...driver(VERSION), rules: [...rules.values()].map(({ rule }) => rule) } },
     automationDetails: { id: `submittal/${id}` },
@@ -52,11 +57,18 @@ export function setSarif(evidence: SetEvidence, base?: string): string {
         toolExecutionNotifications: [...checked.flatMap(signNotifications), ...setNotifications(evidence)],
       },
     ],
-    artifacts: [...drawn.values()].map(({ uri, mimeType }) => ({ location: { uri }, mimeType, roles: ANALYSED })),
+    artifacts: [...artifacts.values()].map(({ uri, mimeType }) => ({
+      location: { uri },
+      ...(mimeType !== '' && { mimeType }),
+      roles: ANALYSED,
+    })),
     results: checked.flatMap(({ sign, report, artifact }) =>
-      report.findings.map((finding) =>
-        signResult(sign, finding, resultOf(finding, rules.get(finding.requirement)?.index ?? -1, artifact)),
-      ),
+      report.findings
+        .filter(({ verdict }) => results === 'all' || verdict === 'fail')
+        .map((finding) => {
+          const result = resultOf(finding, rules.get(finding.requirement)?.index ?? -1, artifact)
+          return signResult(sign, finding, { ...result, locations: anchored(result.locations ?? [], artifact) })
+        }),
     ),
     properties: {
       ...{ submittal: id, name, state, standards, createdAt, asOf, history },
@@ -66,23 +78,29 @@ export function setSarif(evidence: SetEvidence, base?: string): string {
   })
 }
 
-/** Signs with their reports; drawings are numbered in the order of the signs, each once, those first at which something stands. */
+/** Signs with their reports; the files that they came from are numbered in the order of the signs, each once. */
 function checkedSigns(signs: SetSign[]): Checked[] {
-  const indices = new Map<string, number>()
+  const artifacts = new Map<string, Artifact>()
   return signs.flatMap((sign) => {
     const { report } = sign
     if (!report) return []
-    const uri = drawingAddress(sign)
-    const known = indices.get(uri)
-    const index = known ?? indices.size
-    if (known === undefined && isDrawn(report)) indices.set(uri, index)
-    return { sign, report, artifact: { ...DRAWING, uri, index } }
+    const uri = fileAddress(sign)
+    const mimeType = SVG.test(uri) ? DRAWING.mimeType : ''
+    const artifact = artifacts.get(uri) ?? { uri, mimeType, index: artifacts.size }
+    artifacts.set(uri, artifact)
+    return { sign, report, artifact }
   })
 }
 
-/** The drawing as the upload names it, as a relative address (RFC 3986): no segment leads upwards or to a scheme. */
-function drawingAddress({ id, files }: SetSign): string {
-  const file = files.find((name) => SVG.test(name)) ?? `${id}.svg`
+/** What has no place in a file stands at the file: readers exist that refuse a log with a result that has no file. */
+function anchored(locations: readonly Location[], { uri, index }: Artifact): Location[] {
+  const physicalLocation = { artifactLocation: { uri, index } }
+  return locations.length === 0 ? [{ physicalLocation }] : locations.map((one) => ({ physicalLocation, ...one }))
+}
+
+/** The drawing, or what else the sign came from, as a relative address (RFC 3986): no segment leads upwards or to a scheme. */
+function fileAddress({ id, files }: SetSign): string {
+  const file = files.find((name) => SVG.test(name)) ?? files[0] ?? `${id}.svg`
   const segments = plain(file)
     .split(/[/\\]+/)
     .filter((segment) => !['', '.', '..'].includes(segment))

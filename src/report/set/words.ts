@@ -31,13 +31,15 @@ export const findingWords = ({ marks, message }: SetFinding): string =>
   marks.every((mark) => message.includes(mark)) ? message : `${message} Marks: ${marks.join('; ')}.`
 
 /** What a reader of the history needs to hold this evidence against it. */
-export const historyWords = ({ history }: SetEvidence): string =>
+export const historyWords = (history: NonNullable<SetEvidence['history']>): string =>
   history.events === 1
     ? 'One event is in the history of this submittal. Its digest, which stands for all that happened:'
     : `${history.events} events are in the history of this submittal. The digest of the last, which stands for all before it:`
 
-export const datesOf = ({ createdAt, asOf }: SetEvidence): string =>
-  `Handed in ${timeWords(createdAt)}. Evidence as of ${timeWords(asOf)}.`
+export const datesOf = ({ createdAt, asOf, history }: SetEvidence): string =>
+  history === null
+    ? `Checked ${timeWords(asOf)}. Nothing of it was kept.`
+    : `Handed in ${timeWords(createdAt)}. Evidence as of ${timeWords(asOf)}.`
 
 /** Findings about the set and its upload do not come from a standard. */
 export const SET_FINDINGS_ARE =

@@ -56,7 +56,7 @@ const WHOLE: Record<Whole, (evidence: SetEvidence, supply: Supply) => Uint8Array
   'report.pdf': setPdf,
   'report.csv': (evidence) => utf8(setCsv(evidence)),
   'schedule.csv': (evidence) => utf8(scheduleCsv(evidence)),
-  'report.sarif': (evidence, { base }) => utf8(setSarif(evidence, base)),
+  'report.sarif': (evidence, { base }) => utf8(setSarif(evidence, { base })),
   'report.xml': (evidence, { undetermined }) => utf8(setJunit(evidence, { undetermined })),
   'inspection.html': (evidence) => utf8(inspectionHtml(evidence)),
   'inspection.pdf': (evidence) => inspectionPdf(evidence),

@@ -15,7 +15,7 @@ const validate = addFormats
   .compile(schema)
 
 function runOf(set: SetEvidence, base?: string): Run {
-  const log = JSON.parse(setSarif(set, base)) as Log
+  const log = JSON.parse(setSarif(set, base === undefined ? {} : { base })) as Log
   expect(validate(log), JSON.stringify(validate.errors)).toBe(true)
   expect(log.runs).toHaveLength(1)
   return log.runs[0]
@@ -59,6 +59,31 @@ describe('a set as SARIF 2.1.0', () => {
       expect(place?.uri).toBe(`set.zip/${sign}.svg`)
       expect(run.artifacts?.[place?.index ?? -1]?.location?.uri).toBe(place?.uri)
     }
+  })
+
+  /** Code scanning of GitHub refuses a whole log for one result without a file: github/codeql-action, issues 1738 and 2459. */
+  it('gives every place of every result a file, the drawing or what else the sign came from', () => {
+    const described = setSign('L-21', { files: ['schedule.csv'] })
+    const run = runOf({ ...sampleSet(), signs: [setSign('L-17'), described] })
+    expect(run.artifacts?.map(({ location }) => location?.uri)).toEqual(['set.zip/L-17.svg', 'schedule.csv'])
+    for (const { locations, properties } of run.results ?? []) {
+      expect(locations?.length).toBeGreaterThan(0)
+      for (const { physicalLocation } of locations ?? [])
+        expect(physicalLocation?.artifactLocation?.uri).toBe(
+          properties?.sign === 'sgn_L-21' ? 'schedule.csv' : 'set.zip/L-17.svg',
+        )
+    }
+  })
+
+  it('has only what fails as results where that is asked for, and still says what every sign comes to', () => {
+    const all = runOf(sampleSet())
+    const log = JSON.parse(setSarif(sampleSet(), { results: 'failing' })) as Log
+    expect(validate(log), JSON.stringify(validate.errors)).toBe(true)
+    const [run] = log.runs
+    expect(run?.results).toEqual(all.results?.filter(({ kind }) => kind === 'fail'))
+    expect(run?.results?.length).toBeGreaterThan(0)
+    expect(run?.properties).toEqual(all.properties)
+    expect(run?.invocations).toEqual(all.invocations)
   })
 
   it('names the sign in each message and tells signs with one mark apart', () => {
