@@ -16,16 +16,33 @@ const BYTES_PER_MEGABYTE = 1024 * 1024
  */
 const YOUNG_GENERATION = 96
 
+/** Told what becomes of tasks, by whom it concerns. */
+export interface PoolWatch {
+  /** @param waited milliseconds until a thread took the task */
+  begun: (waited: number) => void
+  /** A thread was stopped, since its task used up what it may. */
+  stopped: (what: 'time' | 'memory') => void
+}
+
+const NOBODY: PoolWatch = { begun: () => undefined, stopped: () => undefined }
+
 /** Threads that check drawings under a limit of time and memory, so that no drawing holds up or takes down the service. */
 export class Pool {
   private threads: Piscina | undefined
   /** Tasks that run or wait. Counted here: the pool's own limit lets more pass. */
   private taken = 0
+  private running = 0
 
   constructor(
     private readonly settings: Settings,
     private readonly onError: (error: Error) => void,
+    private readonly watch: PoolWatch = NOBODY,
   ) {}
+
+  /** Tasks that have a thread, and those that wait for one. */
+  get load(): { running: number; waiting: number } {
+    return { running: this.running, waiting: this.taken - this.running }
+  }
 
   /** Starts the threads, which take a moment to be ready; without this the first task does. */
   start(): Piscina {
@@ -62,10 +79,13 @@ export class Pool {
   private async runInThread(task: Task | UnreadTask): Promise<Answer> {
     const { port1: begun, port2 } = new MessageChannel()
     const abort = new AbortController()
+    const asked = performance.now()
     let began: number | undefined
     let timer = setTimeout(() => abort.abort(), LONGEST_WAIT)
     begun.once('message', () => {
       began = performance.now()
+      this.running++
+      this.watch.begun(began - asked)
       clearTimeout(timer)
       timer = setTimeout(() => abort.abort(), limit)
     })
@@ -84,6 +104,7 @@ export class Pool {
     } finally {
       clearTimeout(timer)
       begun.close()
+      if (began !== undefined) this.running--
     }
   }
 
@@ -100,8 +121,15 @@ export class Pool {
 
   private explain(error: unknown, began: number | undefined, limit: number): unknown {
     if (!(error instanceof Error) || error instanceof Refusal) return error
-    if (error.name === 'AbortError') return began === undefined ? busy() : tookTooLong(performance.now() - began, limit)
-    if ('code' in error && error.code === 'ERR_WORKER_OUT_OF_MEMORY') return this.tookTooMuch()
+    if (error.name === 'AbortError') {
+      if (began === undefined) return busy()
+      this.watch.stopped('time')
+      return tookTooLong(performance.now() - began, limit)
+    }
+    if ('code' in error && error.code === 'ERR_WORKER_OUT_OF_MEMORY') {
+      this.watch.stopped('memory')
+      return this.tookTooMuch()
+    }
     return error
   }
 

@@ -87,6 +87,26 @@ describe('the queue', () => {
   })
 })
 
+it('tells what runs, what waits and what was stopped, and is at rest afterwards', async () => {
+  const waits: number[] = []
+  const stops: string[] = []
+  const watch = { begun: (waited: number) => waits.push(waited), stopped: (what: string) => stops.push(what) }
+  let used = (pool = new Pool({ ...settings, timeLimit: 600 }, () => undefined, watch))
+  await used.run(task('warm'))
+  const both = Promise.all([failure(used.run(task('loop'))), used.run(task('next'))])
+  expect(used.load).toEqual({ running: 0, waiting: 2 })
+  await expect.poll(() => used.load).toEqual({ running: 1, waiting: 1 })
+  await both
+  expect(used.load).toEqual({ running: 0, waiting: 0 })
+  await used.close()
+  used = pool = new Pool({ ...settings, timeLimit: 20_000 }, () => undefined, watch)
+  await failure(used.run(task('hoard')))
+  expect(used.load).toEqual({ running: 0, waiting: 0 })
+  expect(stops).toEqual(['time', 'memory'])
+  expect(waits).toHaveLength(4)
+  expect(Math.min(...waits)).toBeGreaterThanOrEqual(0)
+})
+
 it('leaves the bytes of a shared buffer to their owner', async () => {
   const shared = new TextEncoder().encode('xnextx')
   const used = open()
