@@ -8,6 +8,7 @@ import { TAGS, type Media, type Operation } from './operation.js'
 import { PROBLEM_MEDIA_TYPE, problemAddress, problemOf, Problem } from './problems.js'
 import { PROBLEMS, type ProblemType } from './problem-table.js'
 import { pruned } from './openapi-prune.js'
+import { openApiWebhooks } from './openapi-webhooks.js'
 import type { Settings } from './settings.js'
 
 /** The OpenAPI 3.1 document, made from the zod schemas and the operations beside the routes. */
@@ -49,6 +50,7 @@ export async function installOpenApi(app: FastifyInstance, auth: Settings['auth'
           describeOperation(entry, known.operation)
           if (auth === 'keys') describeAccess(entry, known.operation, known.access)
         }
+      complete.webhooks = openApiWebhooks()
       return pruned(complete)
     },
   })

@@ -33,6 +33,7 @@ export const TAGS = {
   braille: 'Put print into braille and read it back.',
   making: 'From a verdict to what is made.',
   submittals: 'Sets of signs that are kept, with their history.',
+  webhooks: 'Being told when a set is done.',
   standards: 'The standards as tables.',
   keys: 'Who may call, and what.',
   operations: 'For those who run the service.',

@@ -212,8 +212,9 @@ export const PROBLEMS: Record<ProblemType, ProblemKind> = {
     status: 409,
     title: 'The organisation has as much as it may',
     meaning:
-      'With this, more signs would wait for their reports than may, or more keys would work at once than may; `limit` and `actual` say how many.',
-    remedy: 'Wait until signs have their reports and send the upload again; revoke keys that are not used any more.',
+      'With this, the organisation would have more signs that wait for their reports, more keys that work or more addresses that are told of what happens than it may; `limit` and `actual` say how many.',
+    remedy:
+      'Wait until signs have their reports and send the upload again; revoke keys and delete addresses that are not used any more.',
     example: 'With this upload more signs would wait for their reports than may.',
   },
   'not-now': {

@@ -38,6 +38,7 @@ import { eventRoutes } from './submittals/events.js'
 import { openKeeping } from './submittals/open.js'
 import { signRoutes } from './submittals/signs.js'
 import { submittalRoutes } from './submittals/submittals.js'
+import { webhookRoutes } from './submittals/webhooks.js'
 import { translationRoutes } from './translations.js'
 import { answers } from '../submittals/store/answers.js'
 
@@ -129,6 +130,7 @@ export async function buildService(
   createRoutes(app, kept.keeping, pool)
   submittalRoutes(app, kept.keeping)
   eventRoutes(app, kept.keeping)
+  webhookRoutes(app, kept.keeping, settings)
   signRoutes(app, kept.keeping)
   changeRoutes(app, kept.keeping)
   evidenceRoutes(app, kept.keeping, settings)

@@ -1,8 +1,9 @@
-import { AtLimit, NotKept, type Actor, type Keeping } from '../keeping.js'
+import { AtLimit, NotKept, NotNow, within, type Actor, type Keeping } from '../keeping.js'
 import { newId, now } from '../store/ids.js'
 import type { DeliveryRow, EndpointRow, InTransaction } from '../store/tables.js'
-import type { EventKind } from './events.js'
+import { TEST_KIND, type EventKind } from './events.js'
 import { newSecret, rotated, type Secret } from './signature.js'
+import { tellOne } from './tell.js'
 
 /** The addresses of an organisation that are told of what happens. */
 
@@ -89,6 +90,24 @@ export async function rotateSecret(
     await transaction.updateTable('endpoints').set({ secrets }).where('id', '=', id).execute()
     await alongside(transaction, { ...row, secrets }, secret)
   })
+}
+
+/** Sends it a message to try it. @throws {NotKept} @throws {NotNow} when nothing is sent to it any more */
+export async function testEndpoint(
+  keeping: Keeping,
+  actor: Actor,
+  id: string,
+  alongside: (transaction: InTransaction, delivery: DeliveryRow) => Promise<void>,
+): Promise<void> {
+  const { store, queue, awaken } = keeping
+  await store.db.transaction().execute(async (transaction) => {
+    const endpoint = await ownEndpoint(within(keeping, transaction), actor, id)
+    if (endpoint.disabled_at !== null)
+      throw new NotNow('Nothing is sent to this address any more; delete it and make it anew.')
+    const delivery = await tellOne(transaction, queue, endpoint, TEST_KIND, { webhook: id })
+    await alongside(transaction, delivery)
+  })
+  awaken()
 }
 
 /** With all that was sent to it. @throws {NotKept} */
