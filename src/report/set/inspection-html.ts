@@ -10,6 +10,7 @@ import {
   INSTRUMENTS,
   JUDGED_HEAD,
   judgedBoxes,
+  limitWords,
   nameAt,
   NO_PLACE,
   readingBlanks,
@@ -79,9 +80,9 @@ function row(item: InspectionItem): Content {
     <th scope="row">${STAGE_WORDS[stage]}: ${title}</th>
     <td>
       ${limits.map(
-        ({ clause, printed, waived }) =>
+        ({ waived }, i) =>
           markup`<div>
-            ${clause}: ${printed}
+            ${limitWords(item, i)}
             ${waived === null ? NOTHING : markup`<span class="waiver"><strong>Waived:</strong> ${isolated(waived)}</span>`}
           </div>`,
       )}

@@ -8,6 +8,7 @@ import {
   INSTRUMENTS,
   JUDGED_HEAD,
   judgedBoxes,
+  limitWords,
   nameAt,
   NO_PLACE,
   readingBlanks,
@@ -71,7 +72,7 @@ function signTable(paper: Paper, one: InspectionSign): void {
       limitsOf(item),
       readingBlanks(item).join('  '),
       '',
-      judgedBoxes(item).join('; '),
+      judgedBoxes(item).join(' '),
     ]),
     WRITING_HEIGHT,
   )
@@ -83,5 +84,5 @@ function signTable(paper: Paper, one: InspectionSign): void {
   if (waived.length > 0) paper.list(waived)
 }
 
-const limitsOf = ({ limits }: InspectionItem): string =>
-  limits.map(({ clause, printed, waived }) => `${clause}: ${printed}${waived === null ? '' : ' (waived)'}`).join('; ')
+const limitsOf = (item: InspectionItem): string =>
+  item.limits.map(({ waived }, i) => `${limitWords(item, i)}${waived === null ? '' : ' (waived)'}`).join('; ')

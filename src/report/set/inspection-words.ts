@@ -28,18 +28,25 @@ export const INSTRUMENTS = {
 }
 
 export const JUDGED_HEAD = 'Keeps it?'
-const BOXES = '☐ yes   ☐ no'
+/** Keeps a blank and its unit, or a box and its word, on one line. */
+const UNBROKEN = '\u00a0'
+const BOXES = `☐${UNBROKEN}yes${UNBROKEN}${UNBROKEN}☐${UNBROKEN}no`
 
-/** Boxes to tick, for each limit its own where clauses may differ. */
-export const judgedBoxes = ({ limits }: InspectionItem): string[] =>
-  limits.length === 1 ? [BOXES] : limits.map(({ clause }) => `${clause}: ${BOXES}`)
+/** Before each limit, and the boxes that belong to it, where there are several. */
+const letter = (item: InspectionItem, index: number): string =>
+  item.limits.length === 1 ? '' : `(${String.fromCharCode('a'.charCodeAt(0) + index)})${UNBROKEN}`
+
+/** Boxes to tick, for each limit its own, as one clause may be kept and another not. */
+export const judgedBoxes = (item: InspectionItem): string[] => item.limits.map((_, i) => `${letter(item, i)}${BOXES}`)
+
+/** A limit as printed, with its clause. */
+export const limitWords = (item: InspectionItem, index: number): string =>
+  `${letter(item, index)}${item.limits[index]?.clause ?? ''}: ${item.limits[index]?.printed ?? ''}`
 
 export const ADVICE_IS_ELSEWHERE =
   'This sheet lists only what gauge, tape or eye must decide of what is required or recommended. Advice, and what the drawing decides, is in the reports. A waived row is marked and still to be found out.'
 
 const BLANK = '______'
-/** Keeps a blank and its unit on one line. */
-const UNBROKEN = '\u00a0'
 
 /** Blanks for the readings, each with the unit that the code prints first; one longer blank where there is only a judgement. */
 export const readingBlanks = ({ reading }: InspectionItem): string[] =>

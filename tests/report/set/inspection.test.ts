@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import type { Finding } from '../../../src/report/finding-schema.js'
 import type { SetSign } from '../../../src/report/set/evidence.js'
 import { inspectionOf, itemsOf } from '../../../src/report/set/inspection.js'
-import { judgedBoxes } from '../../../src/report/set/inspection-words.js'
+import { judgedBoxes, limitWords } from '../../../src/report/set/inspection-words.js'
 import { sampleSet, setSign, unchecked } from './evidence-sample.js'
 
 /** All values are invented; the printed limits are those of tests/report/sample.ts or of the clause named. */
@@ -90,7 +90,11 @@ describe('what a person decides of a sign', () => {
     const same = only('lowest-baseline', { quantity: 'installation.highestBaseline' })
     const [first] = itemsOf(same)
     expect(first?.limits.map(({ clause }) => clause)).toEqual(['703.4.1', '703.4.1'])
-    expect(first && judgedBoxes(first)).toEqual(['703.4.1: ☐ yes   ☐ no', '703.4.1: ☐ yes   ☐ no'])
+    expect(first && judgedBoxes(first).map((boxes) => boxes.replace(/\s+/g, ' '))).toEqual([
+      '(a) ☐ yes ☐ no',
+      '(b) ☐ yes ☐ no',
+    ])
+    expect(first && limitWords(first, 1)).toMatch(/^\(b\)\s703\.4\.1: /)
   })
 
   it('marks what is waived, and not what was waived until yesterday', () => {
