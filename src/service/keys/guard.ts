@@ -62,11 +62,9 @@ export function installGuard(app: FastifyInstance, { settings, keeping, ring, co
     if (token === undefined && changing && siteOf(request) === 'other') throw fromElsewhere()
     if (settings.auth === 'off') {
       request.actor = NOBODY
-      if (settings.rateLimit !== undefined && access.for !== 'anybody')
-        await count(request, reply, { whose: addressOf(request), policy: 'address', quota: settings.rateLimit })
-      return
+      return access.for === 'anybody' ? undefined : countAddress(request, reply)
     }
-    if (access.for === 'anybody') return
+    if (access.for === 'anybody') return changing ? countAddress(request, reply) : undefined
     const holder =
       token !== undefined && access.for === 'keys'
         ? await ring.holder(token)
@@ -79,9 +77,13 @@ export function installGuard(app: FastifyInstance, { settings, keeping, ring, co
     if (access.for !== 'visitors') demandScope(holder, access.scope)
   })
 
+  async function countAddress(request: FastifyRequest, reply: FastifyReply): Promise<void> {
+    if (settings.rateLimit === undefined) return
+    await count(request, reply, { whose: addressOf(request), policy: 'address', quota: settings.rateLimit })
+  }
+
   async function refuse(request: FastifyRequest, reply: FastifyReply, access: Access, tried: boolean) {
-    if (settings.rateLimit !== undefined)
-      await count(request, reply, { whose: addressOf(request), policy: 'address', quota: settings.rateLimit })
+    await countAddress(request, reply)
     if (access.for === 'visitors') return
     if (access.for === 'keys') throw unauthorized(tried)
     const to = isReading(request.method) ? `?to=${encodeURIComponent(request.url)}` : ''
