@@ -7,7 +7,10 @@ import type { Settings } from './settings.js'
 export interface Environment {
   host: string
   port: number
-  settings: Pick<Settings, 'logLevel' | 'role' | 'auth' | 'rateLimit' | 'openSigns' | 'webhooksPrivate'> & {
+  settings: Pick<
+    Settings,
+    'logLevel' | 'role' | 'auth' | 'rateLimit' | 'openSigns' | 'webhooksPrivate' | 'retention'
+  > & {
     place: Place
   }
   /** Said once in the log. */
@@ -31,6 +34,8 @@ const Variables = z.object({
   RATE_LIMIT: z.coerce.number().int().min(0).optional(),
   OPEN_SIGNS: z.coerce.number().int().min(0).optional(),
   WEBHOOKS_PRIVATE: z.enum(['allow', 'refuse']).default('refuse'),
+  RETENTION_DAYS: z.coerce.number().int().positive().optional(),
+  UPLOAD_RETENTION_DAYS: z.coerce.number().int().positive().optional(),
   LOG_LEVEL: z.enum(['fatal', 'error', 'warn', 'info', 'debug', 'trace', 'silent']).default('info'),
 })
 
@@ -54,6 +59,7 @@ export function readEnvironment(variables: Record<string, string | undefined>): 
     role: ROLE,
     auth,
     webhooksPrivate: parsed.data.WEBHOOKS_PRIVATE === 'allow',
+    retention: { submittals: parsed.data.RETENTION_DAYS, uploads: parsed.data.UPLOAD_RETENTION_DAYS },
     ...(rateLimit !== undefined && { rateLimit }),
     ...(openSigns !== undefined && { openSigns }),
   }

@@ -1,5 +1,6 @@
 import { availableParallelism } from 'node:os'
 import type { EvidenceSettings } from './submittals/evidence-pool.js'
+import type { Retention } from '../submittals/retention.js'
 import type { Place } from '../submittals/store/connect.js'
 
 /** Everything that a running service may be told. Read from the environment in main.ts only; tests build their own. */
@@ -25,6 +26,8 @@ export interface Settings {
   evidence: EvidenceSettings
   /** Where submittals are kept; without one they are gone with the process. */
   place?: Place
+  /** How long what is kept is kept; absent: until it is deleted. */
+  retention?: Retention
   /** `api`: answers only; `worker`: checks what is queued only. */
   role: 'all' | 'api' | 'worker'
   /** `keys`: every call needs an API key; `off`: everyone who can reach the service may call it. */

@@ -32,8 +32,19 @@ export interface Told {
   type: string | undefined
 }
 
+/** How often a client comes again whom a busy service sent away, as its Retry-After says. */
+const TRIES = 20
+
 /** @param to an id: the signs are added to this submittal @returns undefined when the connection broke */
 export async function send(base: string, signs: readonly Marked[], to?: string): Promise<Told | undefined> {
+  for (let tries = 1; ; tries++) {
+    const told = await sendOnce(base, signs, to)
+    if (told?.type !== '/docs/problems/busy' || tries === TRIES) return told
+    await wait(Number(told.retryAfter) * 1000)
+  }
+}
+
+async function sendOnce(base: string, signs: readonly Marked[], to?: string): Promise<Told | undefined> {
   const path = to === undefined ? '/v1/submittals' : `/v1/submittals/${to}/signs`
   const body = JSON.stringify(to === undefined ? { name: 'Pottery studio', signs } : { signs })
   try {

@@ -34,6 +34,15 @@ describe('the environment', () => {
     expect(readEnvironment({ HOST, AUTH: 'off' })).toMatchObject({ remarks: [expect.stringContaining(HOST)] })
   })
 
+  it('keeps what is kept until it is deleted, or for as many days as are said', () => {
+    expect(settings({}).retention).toEqual({})
+    expect(settings({ RETENTION_DAYS: '400', UPLOAD_RETENTION_DAYS: '30' }).retention).toEqual({
+      submittals: 400,
+      uploads: 30,
+    })
+    for (const days of ['0', '-1', '1.5', 'ten']) expect(refusals({ RETENTION_DAYS: days })).toHaveLength(1)
+  })
+
   it('limits requests and waiting signs where keys are asked for, by what is said where it is', () => {
     const { rateLimit, openSigns } = settings({ AUTH: 'keys' })
     expect([rateLimit, openSigns].every((limit) => limit !== undefined && limit > 0)).toBe(true)

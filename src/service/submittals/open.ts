@@ -13,6 +13,7 @@ import { now } from '../../submittals/store/ids.js'
 import { openStore, type Store } from '../../submittals/store/connect.js'
 import { deliver } from '../../submittals/webhooks/deliver.js'
 import { send } from '../../submittals/webhooks/send.js'
+import { Sweeping } from '../../submittals/sweeping.js'
 import { Worker } from '../../submittals/work.js'
 import type { Pool } from '../pool.js'
 import { PROBLEMS } from '../problem-table.js'
@@ -80,15 +81,20 @@ export async function openKeeping(settings: Settings, pool: Pool, log: FastifyBa
       }),
     onError: (err) => log.error({ err }, 'a notification was not sent; it will be tried again'),
   })
+  const sweeping = new Sweeping(store, settings.retention ?? {}, {
+    onSwept: (swept) => log.info({ swept }, 'what need not be kept any more was deleted'),
+    onError: (err) => log.error({ err }, 'what need not be kept any more was not deleted; it will be tried again'),
+  })
   return {
     keeping,
     start: () => {
       if (settings.role === 'api') return
       worker.start()
       messenger.start()
+      sweeping.start()
     },
     close: async () => {
-      await Promise.all([worker.stop(), messenger.stop()])
+      await Promise.all([worker.stop(), messenger.stop(), sweeping.stop()])
       await queue.close()
       await store.close()
     },

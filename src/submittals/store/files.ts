@@ -1,6 +1,8 @@
 import { createHash, randomUUID } from 'node:crypto'
-import { mkdir, open, readFile, rename, rm } from 'node:fs/promises'
+import { existsSync, rmSync, statSync } from 'node:fs'
+import { mkdir, open, readdir, readFile, rename, rm } from 'node:fs/promises'
 import { dirname, join } from 'node:path'
+import { setImmediate } from 'node:timers/promises'
 import { now } from './ids.js'
 import type { Database } from './tables.js'
 
@@ -21,8 +23,17 @@ export class Files {
    * @returns their digests, hexadecimal, in the same order
    */
   async keep(contents: readonly Uint8Array[]): Promise<string[]> {
-    const digests = contents.map(digestOf)
-    const missing = new Map(digests.map((digest, i) => [digest, contents[i]]))
+    const digests = await digestsOf(contents)
+    const release = this.hold(digests)
+    try {
+      await this.keepMissing(new Map(digests.map((digest, i) => [digest, contents[i]])))
+    } finally {
+      release()
+    }
+    return digests
+  }
+
+  private async keepMissing(missing: Map<string, Uint8Array>): Promise<void> {
     for (const known of await this.known([...missing.keys()])) missing.delete(known)
     let rows: { digest: string; size: number; content: Buffer | null; created_at: string }[] = []
     let bytes = 0
@@ -37,7 +48,20 @@ export class Files {
       bytes = 0
     }
     if (rows.length > 0) await this.insert(rows)
-    return digests
+  }
+
+  /** Files that are on their way into the database, and how often. */
+  private readonly beingKept = new Map<string, number>()
+
+  private hold(digests: readonly string[]): () => void {
+    for (const digest of digests) this.beingKept.set(digest, (this.beingKept.get(digest) ?? 0) + 1)
+    return () => {
+      for (const digest of digests) {
+        const others = (this.beingKept.get(digest) ?? 1) - 1
+        if (others > 0) this.beingKept.set(digest, others)
+        else this.beingKept.delete(digest)
+      }
+    }
   }
 
   /** @returns the content, or undefined when none has this digest */
@@ -47,10 +71,36 @@ export class Files {
     return row.content ?? readFile(this.pathOf(digest))
   }
 
-  /** Takes away a file that nothing refers to any more. */
-  async remove(digest: string): Promise<void> {
-    await this.db.deleteFrom('files').where('digest', '=', digest).execute()
-    if (this.folder !== undefined) await rm(this.pathOf(digest), { force: true })
+  /**
+   * Takes files off the disk that the database does not know, and what a process left half written.
+   * @param before files younger than this stay: they may be on their way into the database @returns how many
+   */
+  async removeOrphans(before: Date): Promise<number> {
+    if (this.folder === undefined || !existsSync(this.folder)) return 0
+    let count = 0
+    for (const two of await readdir(this.folder)) {
+      const names = (await readdir(join(this.folder, two))).filter((name) => this.isOld(join(two, name), before))
+      const digests = names.filter((name) => !name.endsWith(UNFINISHED)).map((name) => two + name)
+      const known = new Set(await this.among(digests))
+      // No other step of this process comes between the look and the deed.
+      for (const name of names)
+        if (!known.has(two + name) && !this.beingKept.has(two + name) && this.isOld(join(two, name), before)) {
+          rmSync(join(this.folder, two, name), { force: true })
+          count++
+        }
+    }
+    return count
+  }
+
+  private isOld(name: string, before: Date): boolean {
+    const found = statSync(join(this.folder ?? '', name), { throwIfNoEntry: false })
+    return found !== undefined && found.mtime < before
+  }
+
+  private async among(digests: string[]): Promise<string[]> {
+    if (digests.length === 0) return []
+    const rows = await this.db.selectFrom('files').select('digest').where('digest', 'in', digests).execute()
+    return rows.map(({ digest }) => digest)
   }
 
   private async known(digests: string[]): Promise<string[]> {
@@ -86,12 +136,29 @@ const LARGEST_IN_DATABASE = 64 * 1024
 const ROWS_A_STATEMENT = 200
 const BYTES_A_STATEMENT = 4 * 1024 * 1024
 
-const digestOf = (content: Uint8Array): string => createHash('sha256').update(content).digest('hex')
+/** What is not whole yet. */
+const UNFINISHED = '.part'
+/** Bytes that are hashed in one go. */
+const BYTES_A_GO = 4 * 1024 * 1024
+
+/** A large upload must not hold up what else this process answers. */
+async function digestsOf(contents: readonly Uint8Array[]): Promise<string[]> {
+  const digests: string[] = []
+  let bytes = 0
+  for (const content of contents) {
+    digests.push(createHash('sha256').update(content).digest('hex'))
+    bytes += content.length
+    if (bytes < BYTES_A_GO) continue
+    bytes = 0
+    await setImmediate()
+  }
+  return digests
+}
 
 /** Whole or not at all, and on the disk before it has its name. */
 async function write(path: string, content: Uint8Array): Promise<void> {
   await mkdir(dirname(path), { recursive: true })
-  const unnamed = `${path}.${randomUUID()}.part`
+  const unnamed = `${path}.${randomUUID()}${UNFINISHED}`
   try {
     const file = await open(unnamed, 'wx')
     try {
