@@ -19,6 +19,7 @@ import {
   MOST_NAMES,
   MOST_VALUES,
 } from '../sign/description.js'
+import { MOST_KEYS } from '../submittals/keys/keys.js'
 import { UPLOAD_LIMITS } from '../submittals/intake/limits.js'
 import { LONGEST } from '../sign/length.js'
 import { problemAddress } from './problems.js'
@@ -214,6 +215,14 @@ export const LIMIT_TABLES: Readonly<Record<string, LimitRow[]>> = {
       value: MOST_OUTLINE_PARTS,
       counts: 'lines and curves of all outlines that are not dots',
       beyond: undecided,
+    },
+  ],
+  'An organisation': [
+    {
+      name: 'MOST_KEYS',
+      value: MOST_KEYS,
+      counts: 'API keys that work at the same time',
+      beyond: 'organisation-limit',
     },
   ],
   'An upload to a submittal': rowsOf(UPLOAD_LIMITS, (name) => [UPLOAD_COUNTS[name], UPLOAD_BEYOND]),

@@ -30,8 +30,8 @@ export interface Described {
   once?: true
 }
 
-/** Problems of every route that names a kept thing. */
-const KEPT: ProblemType[] = ['not-found', 'invalid-parameters', 'store-unavailable']
+/** Problems of every route of what is kept. */
+const KEPT: ProblemType[] = ['store-unavailable']
 
 const ONCE: ProblemType[] = ['malformed-request', 'request-in-progress', 'idempotency-key-reused']
 
@@ -47,7 +47,15 @@ export function route(described: Described, params?: z.ZodType, querystring?: z.
     description,
     ...(requests && { requests }),
     answer: { status: status ?? 200, description: answer ? 'The answer.' : 'Done.', content },
-    problems: [...new Set([...KEPT, ...(problems ?? []), ...(once ? ONCE : [])])],
+    problems: [
+      ...new Set([
+        ...KEPT,
+        ...(params ? ['not-found' as const] : []),
+        ...(querystring ? ['invalid-parameters' as const] : []),
+        ...(problems ?? []),
+        ...(once ? ONCE : []),
+      ]),
+    ],
   }
   const { config, schema } = documented(operation)
   return {
