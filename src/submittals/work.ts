@@ -1,5 +1,6 @@
 import { setTimeout as wait } from 'node:timers/promises'
 import type { Queue, QueueName, TakenJob } from './queue/queue.js'
+import { troubleOf } from './store/outage.js'
 
 /** The loop of a worker: takes jobs, has so many of them done at a time, and goes on until it is stopped. */
 
@@ -24,6 +25,9 @@ const PAUSE_AFTER_FAULT = 2000
 const AGAIN_AFTER = 5
 /** Taken ahead, so that no hand waits for the queue. */
 const AHEAD = 4
+
+/** Thrown by a job for which there is no hand now: it comes again, and that it was tried does not count, as with faults of the store. */
+export class NoHand extends Error {}
 
 export class Worker {
   private stopping = new AbortController()
@@ -73,7 +77,7 @@ export class Worker {
     const left = jobs.slice()
     const hand = async () => {
       for (let job = left.shift(); job; job = left.shift()) {
-        if (!this.mayGoOn) await this.work.queue.again(this.work.name, job, 0)
+        if (!this.mayGoOn) await this.work.queue.again(this.work.name, untouched(job), 0)
         else await this.performOne(job)
       }
     }
@@ -89,12 +93,16 @@ export class Worker {
     try {
       again = await perform(job)
     } catch (error) {
-      onError(asError(error))
-      again = AGAIN_AFTER
+      const excused = error instanceof NoHand || troubleOf(error) !== undefined
+      if (!(error instanceof NoHand)) onError(asError(error))
+      return queue.again(name, excused ? untouched(job) : job, AGAIN_AFTER)
     }
     if (again === undefined) await queue.done(name, [job.id])
     else await queue.again(name, job, again)
   }
 }
+
+/** As if it had not been taken this time. */
+const untouched = (job: TakenJob): TakenJob => ({ ...job, attempt: job.attempt - 1 })
 
 const asError = (error: unknown): Error => (error instanceof Error ? error : new Error(String(error)))

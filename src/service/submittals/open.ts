@@ -14,10 +14,10 @@ import { openStore, type Store } from '../../submittals/store/connect.js'
 import { deliver } from '../../submittals/webhooks/deliver.js'
 import { send } from '../../submittals/webhooks/send.js'
 import { Sweeping } from '../../submittals/sweeping.js'
-import { Worker } from '../../submittals/work.js'
+import { NoHand, Worker } from '../../submittals/work.js'
 import type { Pool } from '../pool.js'
 import { PROBLEMS } from '../problem-table.js'
-import { problemAddress } from '../problems.js'
+import { problemAddress, ServiceProblem } from '../problems.js'
 import type { Settings } from '../settings.js'
 
 /** Opens what submittals are kept in, and starts the work on them. */
@@ -121,6 +121,7 @@ async function checkInThread(pool: Pool, input: CheckInput): Promise<Outcome> {
     if (!made) throw new Error('a kept sign was answered without a report')
     return { made }
   } catch (error) {
+    if (error instanceof ServiceProblem && error.type === 'busy') throw new NoHand()
     if (!(error instanceof Refusal)) throw error
     const { type, detail, errors, excess } = error
     return { problem: { ...problemOf(type, detail), ...(errors.length > 0 && { errors }), ...excess } }

@@ -11,7 +11,7 @@ export interface Queue {
   take(queue: QueueName, most: number): Promise<TakenJob[]>
   /** These are done. */
   done(queue: QueueName, ids: readonly string[]): Promise<void>
-  /** This one could not be done; it comes again after so many seconds. */
+  /** This one could not be done; it comes again after so many seconds. It has been taken as often as it says, which the next count goes on from. */
   again(queue: QueueName, job: TakenJob, after: number): Promise<void>
   /** How many wait, and for how many seconds the oldest has been due. */
   depth(queue: QueueName): Promise<{ waiting: number; oldest: number }>

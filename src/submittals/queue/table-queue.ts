@@ -59,10 +59,10 @@ export class TableQueue implements Queue {
     await this.db.deleteFrom('jobs').where('id', 'in', ids).execute()
   }
 
-  async again(_queue: QueueName, { id }: TakenJob, after: number): Promise<void> {
+  async again(_queue: QueueName, { id, attempt }: TakenJob, after: number): Promise<void> {
     await this.db
       .updateTable('jobs')
-      .set({ taken_until: null, run_at: later(after) })
+      .set({ taken_until: null, run_at: later(after), attempts: attempt })
       .where('id', '=', id)
       .execute()
   }
