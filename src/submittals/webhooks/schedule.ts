@@ -35,10 +35,13 @@ export function nextAfter(sent: number, asked: number, chance = Math.random()): 
   return Math.ceil(Math.max(wait * (1 + JITTER * chance), Math.min(asked, LONGEST_WAIT)))
 }
 
+/** What else a number or a word would be taken for. */
+const HTTP_DATE = /^[A-Z][a-z]+, .+ GMT$/u
+
 /** Seconds of a Retry-After header (RFC 9110, 10.2.3), which is a number of seconds or a date; 0 for none. */
 export function retryAfter(header: string | undefined, now: Date): number {
   if (header === undefined) return 0
   if (/^\d{1,9}$/u.test(header)) return Number(header)
-  const date = Date.parse(header)
+  const date = HTTP_DATE.test(header) ? Date.parse(header) : Number.NaN
   return Number.isNaN(date) ? 0 : Math.max(0, (date - now.getTime()) / MILLISECONDS)
 }

@@ -66,8 +66,12 @@ export async function send(
       lookup: privateAllowed ? undefined : onlyPublic(lookUp),
       signal,
     })
-    request.on('error', (error) => resolve({ error: signal.aborted ? tooLate(timeout) : wordsOf(error) }))
+    let answered = false
+    request.on('error', (error) => {
+      if (!answered) resolve({ error: signal.aborted ? tooLate(timeout) : wordsOf(error) })
+    })
     request.on('response', (response) => {
+      answered = true
       void readAway(response).then(() => {
         const asked = response.statusCode === 429 || response.statusCode === 503
         const header = response.headers['retry-after']
