@@ -62,7 +62,7 @@ const MAY_IMPORT: Record<string, string[]> = {
 }
 /** The files directly in src/ that a folder of the core may import. */
 const SHARED_FILES = ['refusal.js', 'version.js', 'check.js']
-const OUTER = ['service', 'submittals', 'page', '.']
+const OUTER = ['service', 'submittals', 'page', 'command', 'client', '.']
 
 const core = files.filter((f) => f.folder in MAY_IMPORT)
 
@@ -105,6 +105,23 @@ describe('what is kept', () => {
   it('is known to no folder of the core', () => {
     for (const file of core) expect(file.ours.map(folderOf), file.path).not.toContain('submittals')
   })
+})
+
+describe('the command line', () => {
+  it.each(files.filter((f) => f.folder === 'command').map((f) => [f.path, f] as const))(
+    '%s keeps nothing, asks nobody and knows of the service only how it words problems',
+    (_, { text, ours, foreign }) => {
+      const outer = ours.filter((target) => ['service', 'page', 'client'].includes(folderOf(target)))
+      expect(outer.filter((target) => target !== 'service/problem-table.js')).toEqual([])
+      expect(ours.filter((target) => /^submittals\/(store|queue|keys|webhooks)\//.test(target))).toEqual([])
+      expect(
+        foreign.filter((name) =>
+          /fastify|^pino$|^kysely$|^pg|^better-sqlite3$|^node:(http|https|net|tls|dgram|dns)/.test(name),
+        ),
+      ).toEqual([])
+      expect(text).not.toMatch(/\bfetch\(|\bMath\.random\b|\bDate\.now\b|\bnew Date\b|\bprocess\.env\b/)
+    },
+  )
 })
 
 describe('what only one folder may know', () => {

@@ -25,10 +25,10 @@ export function reportText(report: Report): string {
   ].join('\n')
 }
 
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 
 /** Lines of text, the first behind `lead` and the others under it. */
-function block(lead: string, text: string): string[] {
+export function block(lead: string, text: string): string[] {
   const rest = ' '.repeat(lead.length)
   return wrapped(plain(text), COLUMNS - lead.length).map((line, i) => (i === 0 ? lead : rest) + line)
 }
@@ -37,7 +37,8 @@ const labelled = (label: string, text: string): string[] => block(`   ${label.pa
 
 const forceNote = (finding: Finding): string => (finding.force === 'shall' ? '' : ` (${FORCE_WORDS[finding.force]})`)
 
-function failure({ number, finding }: Numbered): string[] {
+/** A failing finding: what was found, what is allowed, what to change. */
+export function failure({ number, finding }: Numbered): string[] {
   return [
     '',
     ...block('', `${number}. ${finding.clause} ${finding.title}${forceNote(finding)}: FAILS`),

@@ -10,12 +10,14 @@ import { unpack } from './unpack.js'
  * The files of an upload as signs. What a file is, its bytes say. A file, a row or an entry that cannot be used is a problem and
  * loses no other; an upload of which nothing can be used has no signs, and problems that say why.
  * @param readSchedule reads a file that is CSV or a workbook
+ * @param shown what a file is called from then on; without its folders, unless told otherwise
  */
 export async function readUpload(
   uploaded: UploadedFile[],
   readSchedule: (file: UploadedFile) => Promise<Schedule>,
+  shown?: (name: string) => string,
 ): Promise<Upload> {
-  const { files, problems } = await unpack(uploaded)
+  const { files, problems } = await unpack(uploaded, shown)
   const doors: ListedDoor[] = []
   const rows: Claim[] = []
   const entries: Claim[] = []

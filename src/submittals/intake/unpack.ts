@@ -22,7 +22,11 @@ interface Taken {
   json: number
 }
 
-export async function unpack(uploaded: UploadedFile[]): Promise<{ files: LooseFile[]; problems: IntakeProblem[] }> {
+/** @param nameOf the shown name of a file that was uploaded */
+export async function unpack(
+  uploaded: UploadedFile[],
+  nameOf = shownFileName,
+): Promise<{ files: LooseFile[]; problems: IntakeProblem[] }> {
   const taken: Taken = { files: 0, entries: 0, unpacked: 0, json: 0 }
   const files: LooseFile[] = []
   const problems: IntakeProblem[] = []
@@ -84,7 +88,7 @@ export async function unpack(uploaded: UploadedFile[]): Promise<{ files: LooseFi
   }
 
   for (const { name, bytes } of uploaded) {
-    const shown = shownFileName(name)
+    const shown = nameOf(name)
     taken.files++
     if (taken.files > UPLOAD_LIMITS.files) refuse(shown, tooManyFiles)
     else await guarded(shown, () => sort(shown, bytes, false))
