@@ -63,6 +63,7 @@ async function round(number: number, place: { folder: string } | { url: string }
   service = await startProcess(environment)
   if (first) {
     const { signs } = await progressOf(service.base, first.id)
+    console.info(`round ${number}: killed when ${signs.total} signs were kept and ${signs.done} of them checked`)
     await untilDone(service.base, first.id, signs.total)
   }
   // Nothing that is still about may come in later and count twice.

@@ -70,6 +70,7 @@ describe.skipIf(WITHOUT_POSTGRES)('processes that share one PostgreSQL', () => {
     const [api, frozen, other] = await Promise.all([start('api'), start('worker'), start('worker')])
     const signs = signsNamed('F', 300)
     const told = await send(api.base, signs)
+    expect(told).toMatchObject({ status: 202 })
     const id = told?.id ?? ''
     await untilDone(api.base, id, 60)
     frozen.child.kill('SIGSTOP')
