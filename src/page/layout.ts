@@ -1,5 +1,4 @@
 import type { FastifyReply, FastifyRequest } from 'fastify'
-import { NO_CERTIFICATION } from '../report/caveats.js'
 import { Html, isolated, markup, NOTHING } from '../report/html-tag.js'
 import { NOBODY } from '../submittals/keeping.js'
 import { assetAddress } from './assets.js'
@@ -78,7 +77,7 @@ function frame(request: FastifyRequest, { title, main, above, here, skip, isUnde
         </main>
         <footer class="foot">
           <div>
-            <p>${NO_CERTIFICATION}</p>
+            <p>What this service says is no certification and no legal advice.</p>
             <nav aria-label="About this service">
               <a href="/docs">Reference of the HTTP interface</a> · <a href="/openapi.json">OpenAPI 3.1</a> ·
               <a href="/v1/standards">The standards as data</a> ·

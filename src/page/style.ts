@@ -8,7 +8,7 @@ main>h1{margin-top:1.5rem}
 .bar>div,.foot>div{max-width:72rem;margin:0 auto;padding:.5rem 1.25rem;display:flex;flex-wrap:wrap;gap:.25rem 1.5rem;align-items:center}
 .foot{max-width:none;padding:0;border-top:1px solid var(--rule);margin-top:2rem}.foot>div{padding-bottom:2rem}.foot p{flex-basis:100%;margin:.75rem 0 .25rem}
 .brand{display:inline-flex;gap:.5rem;align-items:center;font-weight:700;font-size:1.15rem;color:var(--ink);text-decoration:none;margin-right:auto;padding:.35rem 0}
-.brand svg{width:.85rem;height:1.25rem;fill:currentColor}
+.brand svg{width:1.7rem;height:1.35rem;fill:currentColor}
 .bar nav{display:flex;flex-wrap:wrap;gap:0 1.25rem}.bar nav a,.foot a{padding:.35rem 0}
 .bar nav a[aria-current]{color:var(--ink);font-weight:600;text-decoration:none;box-shadow:0 3px 0 var(--link)}
 .bar form{display:flex;flex-wrap:wrap;gap:.5rem;align-items:center}
@@ -52,16 +52,17 @@ button.grave{background:var(--fail);border-color:var(--fail)}
 progress{width:100%;max-width:34rem;height:1.1rem;accent-color:var(--link);display:block;margin:.4rem 0}
 .filter{display:flex;flex-wrap:wrap;gap:.5rem 1rem;align-items:flex-end;margin:0 0 1rem}.filter .field{margin:0;flex:1 1 12rem;max-width:20rem}
 .pages{display:flex;flex-wrap:wrap;gap:.5rem 1rem;align-items:center;margin:.5rem 0 1rem}.pages p{margin:0}
-.evidence{columns:18rem 3;padding-left:1.1rem}.evidence li{padding:.25rem 0;break-inside:avoid}
-.facts{margin:0 0 1.5rem;max-width:48rem}
-table.list td,table.list th{min-width:5rem}
+.evidence{columns:22rem 2;column-gap:2.5rem;max-width:60rem;padding-left:1.1rem}.evidence li{padding:.25rem 0;break-inside:avoid}
+.facts{margin:1rem 0 1.5rem;max-width:48rem}
+table.list td,table.list th{min-width:4.5rem}
+th[scope=col],td>.fail,td>.undetermined,td>.pass,td>.not-applicable{overflow-wrap:normal;white-space:nowrap}
 table.list a{display:inline-block;min-height:1.5rem}
-table.history td:nth-child(4){min-width:14rem}
+table.history td:nth-child(2){min-width:8rem}table.history td:nth-child(4){min-width:16rem}
 .beside{display:grid;grid-template-columns:minmax(0,1fr);gap:0 2rem}
 .below{margin-top:.75rem;border-top:1px solid var(--rule)}
 details details{margin-left:1rem}
 details>.inside{padding:.5rem 0 .25rem}
-.reading-row{display:grid;grid-template-columns:minmax(0,1fr) 8rem 8rem;gap:.25rem .75rem;align-items:end}
+.reading-row{display:grid;grid-template-columns:minmax(0,1fr) 8rem 8rem;gap:.25rem .75rem;align-items:end}.reading-row .field{max-width:none;margin-bottom:.5rem}
 .finding.open{border-left-color:var(--open);border-left-style:double}
 .finding:target,.finding.lit{background:var(--wash);box-shadow:0 0 0 3px var(--link)}
 svg .place{cursor:pointer;outline:none}

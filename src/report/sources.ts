@@ -4,7 +4,7 @@ import type { Report } from './schema.js'
 
 /** Where the requirements of a report were read, for people. */
 
-const CONFIDENCE_WORDS: Record<Finding['citation']['confidence'], string> = {
+export const CONFIDENCE_WORDS: Record<Finding['citation']['confidence'], string> = {
   verified: 'read in the document itself',
   secondary: 'read in a secondary source',
   'earlier-edition': 'read in an earlier edition',

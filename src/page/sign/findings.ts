@@ -7,6 +7,7 @@ import { measuredInShort } from '../../report/in-short.js'
 import { clauseOf, numbered, type Numbered } from '../../report/numbering.js'
 import { NO_OVERLAY, waiversFor } from '../../report/overlay.js'
 import type { Report } from '../../report/schema.js'
+import { CONFIDENCE_WORDS } from '../../report/sources.js'
 import { FORCE_WORDS, REASON_WORDS, STAGE_WORDS } from '../../report/words.js'
 import { placesOf } from './drawing.js'
 import type { ShownSign } from './gather.js'
@@ -80,7 +81,9 @@ function placeLink({ number }: Numbered, places: Map<number, string>): Html {
 
 function citation({ finding: { citation } }: Numbered): Html {
   const { document, clause, scopedBy, confidence, note } = citation
+  const inForce = scopedBy === clause ? '' : `; in force by ${scopedBy}`
+  const remark = note === null ? '' : ` ${note}`
   return markup`<p class="hint">
-    Read in ${document}, ${clause}${scopedBy === clause ? '' : `; in force by ${scopedBy}`}; ${confidence}.${note === null ? '' : ` ${note}`}
+    Source: ${document}, ${clause}${inForce}; ${CONFIDENCE_WORDS[confidence]}.${remark}
   </p>`
 }

@@ -61,7 +61,7 @@ function row({ quantity, title, limits }: ToMeasure, fields: Fields): Html {
 
 function otherRow(others: { quantity: string; title: string }[], fields: Fields): Html {
   return markup`<fieldset>
-    <legend>Something else</legend>
+    <legend>Any other quantity</legend>
     ${fields.select({ id: 'quantity', label: 'What was measured' }, [['', 'Nothing'], ...others.map(({ quantity, title }) => [quantity, `${title} (${quantity})`] as const)])}
     ${controls(OTHER, undefined, fields)}
     <p class="hint">The unit counts for lengths; shares and proportions are given as ratios.</p>

@@ -8,6 +8,7 @@ import { errorSummary } from '../form.js'
 import type { View } from '../layout.js'
 import { signEvidence } from '../submittal/evidence-links.js'
 import { verdictMark } from '../submittal/words.js'
+import { USE_WORDS } from '../upload/uses.js'
 import { drawingFigure } from './drawing.js'
 import { findingGroups } from './findings.js'
 import type { ShownSign } from './gather.js'
@@ -89,7 +90,7 @@ function facts({ sign }: ShownSign, report: Report | null): Html {
   const place = placeOf(sign)
   const entries: [string, string][] = [
     ...(place === '' ? [] : [['Place', place] as [string, string]]),
-    ...(report ? [['Use', report.use] as [string, string]] : []),
+    ...(report ? [['Use', USE_WORDS[report.use]] as [string, string]] : []),
     ...(sign.files.length === 0 ? [] : [['From', sign.files.join('; ')] as [string, string]]),
     ...(report ? [['Held against', report.standards.map(({ title }) => title).join('; ')] as [string, string]] : []),
   ]

@@ -24,6 +24,8 @@ const KINDS: Record<EventKind, string> = {
 }
 
 export const HISTORY_PAGE = 200
+/** Of a hash, in the table; all of it stands in the event as it was written. */
+const SHOWN_DIGITS = 12
 
 export function historyPage({ id, name }: SubmittalRow, proof: ProvedHistory, part: Part): View {
   const first = (part.page - 1) * part.size
@@ -76,9 +78,9 @@ function event({ number, at, actor, kind, data, hash }: EventRow, submittal: str
     <td>${isolated(actor)}</td>
     <td>
       <strong>${isKind(kind) ? KINDS[kind] : kind}</strong> ${about(JSON.parse(data) as Data, submittal)}
-      <details><summary>As it was written</summary>${code(data)}</details>
+      <details><summary>As it was written</summary>${code(data)}<br />Hash: ${code(hash)}</details>
     </td>
-    <td>${code(hash)}</td>
+    <td>${code(hash.slice(0, SHOWN_DIGITS))}…</td>
   </tr>`
 }
 

@@ -55,7 +55,7 @@ function progress({ id, state, total, open, updated_at }: SubmittalRow): Html {
   if (!isUnderWay(state))
     return markup`<p data-state="${state}">
       <strong>${state === 'done' ? 'Checked.' : 'Cancelled.'}</strong>
-      ${state === 'done' ? counted(total, 'sign', 'signs') : 'Signs that had no report yet were not checked.'} Last change
+      ${state === 'done' ? `${counted(total, 'sign', 'signs')}.` : 'Signs that had no report yet were not checked.'} Last change
       ${timeWords(updated_at)}.
     </p>`
   return markup`<p data-state="${state}" data-progress="/v1/submittals/${id}/events">

@@ -45,10 +45,10 @@ const form = (typed: Typed, errors: readonly FormError[]): Html =>
       {
         id: 'use',
         label: 'What the signs are for',
-        hint: 'For signs that do not say so themselves. What a schedule or a description says goes before.',
+        hint: 'For signs that do not say so themselves. What a schedule or a description says goes before. Where nothing is said, each report names what was taken.',
         error: errorOf(errors, 'use'),
       },
-      [['', 'Not said: taken as permanent rooms, which each report names'], ...Object.entries(USE_WORDS)],
+      [['', 'Not said: taken as permanent rooms'], ...Object.entries(USE_WORDS)],
       typed.use,
     )}
     <div class="actions"><button type="submit">Hand in and check</button></div>
