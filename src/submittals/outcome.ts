@@ -1,5 +1,6 @@
 import { append, takeSubmittal, type Happening } from './history.js'
 import type { Keeping } from './keeping.js'
+import type { ComparedSign } from './set-findings/compared-sign.js'
 import { now } from './store/ids.js'
 import type { InTransaction, SignRow, SubmittalRow } from './store/tables.js'
 
@@ -14,7 +15,7 @@ export interface MadeReport {
   summary: object
   standards: { id: string; revision: number; digest: string }[]
   /** What the set is compared by. */
-  facts: object
+  facts: ComparedSign
   /** Gzipped JSON and SVG. */
   body: Uint8Array
   picture: Uint8Array

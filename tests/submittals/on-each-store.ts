@@ -4,6 +4,7 @@ import { NOBODY, type Actor, type Keeping } from '../../src/submittals/keeping.j
 import type { MadeReport } from '../../src/submittals/outcome.js'
 import { BossQueue } from '../../src/submittals/queue/boss-queue.js'
 import { TableQueue } from '../../src/submittals/queue/table-queue.js'
+import type { ComparedSign } from '../../src/submittals/set-findings/compared-sign.js'
 import { openStore, type Place } from '../../src/submittals/store/connect.js'
 import { now } from '../../src/submittals/store/ids.js'
 import type { UploadedSign } from '../../src/submittals/upload.js'
@@ -80,6 +81,19 @@ export const submittalOf = (keeping: Keeping, marks: string[], actor: Actor = NO
     ...receivedSigns(marks.map((mark) => uploadedSign(mark))),
   })
 
+/** What a sign of which nothing is known is compared by. */
+const NOTHING_KNOWN: ComparedSign = {
+  mark: '',
+  location: null,
+  door: null,
+  use: null,
+  wording: null,
+  families: [],
+  styles: [],
+  dotSpacings: [],
+  cellSpacings: [],
+}
+
 /** An invented report: what is tested is how it is kept, not what it says. */
 export const madeReport = (id: string): MadeReport => ({
   id,
@@ -87,7 +101,7 @@ export const madeReport = (id: string): MadeReport => ({
   stages: { drawing: 'pass' },
   summary: { pass: 1 },
   standards: [{ id: 'us-ada-2010', revision: 1, digest: 'sha256-x' }],
-  facts: {},
+  facts: NOTHING_KNOWN,
   body: encoder.encode(`body of ${id}`),
   picture: encoder.encode(`picture of ${id}`),
 })
