@@ -20,19 +20,30 @@ import { ServiceProblem } from './problems.js'
 import { fromJson } from './read-request.js'
 import { readingAnswer } from './reading-answer.js'
 import type { Answer, AnsweredTask, CheckTask, RefusedAnswer, ReportType, UnreadTask } from './task.js'
+import { StageClock } from './watching/stage-clock.js'
 
 /**
  * What the core answers to a task, as text or as bytes of text, in the form asked for.
  * @throws {Refusal} when the input cannot be judged at all.
  */
 export function answer(task: AnsweredTask, translator: Translator): Answer {
-  if (task.kind === 'reading') return { body: JSON.stringify(readingAnswer(readSign(task.input, translator))) }
+  const { watch, times } = new StageClock()
+  if (task.kind === 'reading') {
+    const sign = readSign(task.input, translator, watch)
+    return { body: watch('write', () => JSON.stringify(readingAnswer(sign))), stages: times() }
+  }
   if (task.kind === 'correction') return { body: correctionAnswer(task.input, translator) }
   if (task.kind === 'drawing') return { body: drawingAnswer(task.input, task.type, translator) }
   if (task.kind === 'dot-plan') return { body: planAnswer(task.input, task.type, translator) }
-  if (task.kind === 'kept') return { body: '', made: keptAnswer(task.input, translator) }
-  const { report, sign } = examine(task.input, translator)
-  return { body: written(report, sign, task), tag: `${report.id}-${TAGS[task.type]}` }
+  const { report, sign } = examine(task.input, translator, watch)
+  const { verdict, summary } = report
+  const judged = { verdict, summary }
+  if (task.kind === 'kept') {
+    const made = watch('write', () => keptAnswer(task.input, report, sign))
+    return { body: '', made, judged, stages: times() }
+  }
+  const body = watch('write', () => written(report, sign, task))
+  return { body, tag: `${report.id}-${TAGS[task.type]}`, judged, stages: times() }
 }
 
 /** What each form adds to the name of a report's content. */
@@ -65,10 +76,10 @@ function written(report: Report, sign: Sign, { type, input }: CheckTask): string
 /** The same across threads, where an error keeps its message only: a refusal is answered as plain data. */
 export function answerOrRefusal(task: AnsweredTask | UnreadTask, translator: Translator): Answer | RefusedAnswer {
   try {
-    const { body, tag, made } = answer('json' in task ? read(task) : task, translator)
+    const { body, ...beside } = answer('json' in task ? read(task) : task, translator)
     // Bytes cross with all the memory that they are a part of, so they get a small one of their own.
     const own = typeof body === 'string' ? body : new Uint8Array(body)
-    return { body: own, ...(tag !== undefined && { tag }), ...(made && { made }) }
+    return { body: own, ...beside }
   } catch (error) {
     return refusedAnswer(error)
   }

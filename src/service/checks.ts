@@ -18,6 +18,7 @@ import type { ProblemType } from './problem-table.js'
 import { fromJson, readRequest } from './read-request.js'
 import { LIMITS } from './settings.js'
 import { REPORT_TYPES, type Answer, type Question, type ReportType } from './task.js'
+import './watching/requests.js'
 
 /** POST /v1/checks: one sign in, a judged report out, whether the sign passes or not. */
 
@@ -127,6 +128,17 @@ export const readLater = () => () => true
 
 /** A short description alone takes less time than a thread would; drawings, long bodies and the setting of pages go to the threads. */
 export async function run(
+  question: Question,
+  input: CheckInput | LongJson,
+  request: FastifyRequest,
+  parts: CheckParts,
+): Promise<Answer> {
+  const answered = await runUnwatched(question, input, request, parts)
+  request.server.watching.answered(answered, request.span)
+  return answered
+}
+
+async function runUnwatched(
   question: Question,
   input: CheckInput | LongJson,
   { headers }: FastifyRequest,

@@ -9,7 +9,7 @@ export interface Environment {
   port: number
   settings: Pick<
     Settings,
-    'logLevel' | 'role' | 'auth' | 'rateLimit' | 'openSigns' | 'webhooksPrivate' | 'retention'
+    'logLevel' | 'role' | 'auth' | 'rateLimit' | 'openSigns' | 'webhooksPrivate' | 'retention' | 'metrics' | 'traces'
   > & {
     place: Place
   }
@@ -36,6 +36,7 @@ const Variables = z.object({
   WEBHOOKS_PRIVATE: z.enum(['allow', 'refuse']).default('refuse'),
   RETENTION_DAYS: z.coerce.number().int().positive().optional(),
   UPLOAD_RETENTION_DAYS: z.coerce.number().int().positive().optional(),
+  METRICS: z.enum(['on', 'off']).default('on'),
   LOG_LEVEL: z.enum(['fatal', 'error', 'warn', 'info', 'debug', 'trace', 'silent']).default('info'),
 })
 
@@ -60,14 +61,30 @@ export function readEnvironment(variables: Record<string, string | undefined>): 
     auth,
     webhooksPrivate: parsed.data.WEBHOOKS_PRIVATE === 'allow',
     retention: { submittals: parsed.data.RETENTION_DAYS, uploads: parsed.data.UPLOAD_RETENTION_DAYS },
+    metrics: parsed.data.METRICS === 'on',
+    traces: areTracesAskedFor(set),
     ...(rateLimit !== undefined && { rateLimit }),
     ...(openSigns !== undefined && { openSigns }),
   }
   const remarks = [
     ...(auth === 'off' && !loopback ? [`AUTH=off: everyone who can reach ${HOST} may call this service.`] : []),
+    ...(settings.traces ? remarksOnTraces(set) : []),
     ...(settings.webhooksPrivate ? ['WEBHOOKS_PRIVATE=allow: notifications may be sent into this network.'] : []),
   ]
   return { host: HOST, port: PORT, settings, remarks }
+}
+
+/** By the standard variables of OpenTelemetry; the others of them are read by its own libraries. */
+function areTracesAskedFor(set: Record<string, string | undefined>): boolean {
+  const to = set.OTEL_EXPORTER_OTLP_TRACES_ENDPOINT ?? set.OTEL_EXPORTER_OTLP_ENDPOINT
+  return to !== undefined && set.OTEL_SDK_DISABLED?.toLowerCase() !== 'true' && set.OTEL_TRACES_EXPORTER !== 'none'
+}
+
+const SPOKEN = 'http/json'
+
+function remarksOnTraces(set: Record<string, string | undefined>): string[] {
+  const asked = set.OTEL_EXPORTER_OTLP_TRACES_PROTOCOL ?? set.OTEL_EXPORTER_OTLP_PROTOCOL ?? SPOKEN
+  return asked === SPOKEN ? [] : [`OTEL_EXPORTER_OTLP_PROTOCOL=${asked}: traces are sent as ${SPOKEN} all the same.`]
 }
 
 /** 0 means none. */

@@ -6,6 +6,7 @@ import { AtLimit, NotKept, NotNow } from '../submittals/keeping.js'
 import { troubleOf, type Trouble } from '../submittals/store/outage.js'
 import { PROBLEM_MEDIA_TYPE, problemOf, ServiceProblem, type ProblemCause } from './problems.js'
 import { LIMITS } from './settings.js'
+import './watching/requests.js'
 
 /** Every error leaves as a problem document; what the framework throws is put into our own types here. */
 
@@ -30,6 +31,7 @@ export function installErrorHandler(app: FastifyInstance, send: SendProblem = se
     const cause = causeOf(error, request)
     if (BEFORE_THE_BODY.includes(cause.type)) await readAway(request.raw)
     if (LOGGED.includes(cause.type)) request.log.error({ err: error }, 'a request could not be answered')
+    request.problem = cause.type
     return send(request, reply, cause)
   })
 }

@@ -1,14 +1,14 @@
 import { gzipSync } from 'node:zlib'
-import type { Translator } from '../braille/translator.js'
-import { examine, type CheckInput } from '../check.js'
+import type { CheckInput } from '../check.js'
 import { reportJson } from '../report/json.js'
+import type { Report } from '../report/schema.js'
 import { reportSvg } from '../report/svg.js'
+import type { Sign } from '../sign/sign.js'
 import type { MadeReport } from '../submittals/outcome.js'
 import { factsOf } from '../submittals/set-facts.js'
 
 /** A report as it is kept: written out and compressed, with what is asked of it most beside it. */
-export function keptAnswer(input: CheckInput, translator: Translator): MadeReport {
-  const { report, sign } = examine(input, translator)
+export function keptAnswer(input: CheckInput, report: Report, sign: Sign): MadeReport {
   const { id, verdict, stages, summary, standards } = report
   return {
     id,

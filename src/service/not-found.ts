@@ -23,6 +23,7 @@ export function installNotFound(app: FastifyInstance, send: SendProblem) {
             },
           )
         : new ServiceProblem('not-found', `There is nothing at ${path}.`)
+    request.problem = problem.type
     return send(request, reply, problem)
   })
 }

@@ -41,6 +41,9 @@ import { submittalRoutes } from './submittals/submittals.js'
 import { webhookRoutes } from './submittals/webhooks.js'
 import { translationRoutes } from './translations.js'
 import { answers } from '../submittals/store/answers.js'
+import { metricsRoute } from './watching/metrics.js'
+import { watchRequests } from './watching/requests.js'
+import { openWatching } from './watching/watching.js'
 
 export interface Dependencies {
   translator: Translator
@@ -68,9 +71,17 @@ export async function buildService(
     bodyLimit: LIMITS.json,
     requestTimeout: REQUEST_TIMEOUT,
     return503OnClosing: false,
-    clientErrorHandler: answerBrokenHttp,
-    frameworkErrors: (error, request, reply) => void sendProblem(request, reply, causeOf(error, request)),
+    clientErrorHandler: (error, socket) => {
+      if (answerBrokenHttp(error, socket)) watching.meters?.rejected('request', 'malformed-request')
+    },
+    frameworkErrors: (error, request, reply) => {
+      const cause = causeOf(error, request)
+      watching.meters?.rejected('request', cause.type)
+      void sendProblem(request, reply, cause)
+    },
   })
+  const watching = await openWatching(settings, app.log)
+  watchRequests(app, watching)
   noteAccess(app)
   let draining = false
   app.decorate('drain', () => void (draining = true))
@@ -79,8 +90,9 @@ export async function buildService(
     if (draining) void reply.header('connection', 'close')
     done(null, payload)
   })
-  const pool = new Pool(settings, (error) => app.log.error({ err: error }, 'a worker thread failed'))
-  const kept = await openKeeping(settings, pool, app.log)
+  const onThreadError = (err: Error) => app.log.error({ err }, 'a worker thread failed')
+  const pool = new Pool(settings, onThreadError, watching.meters?.pool)
+  const kept = await openKeeping(settings, pool, app.log, watching)
   app.addHook('onListen', async () => {
     pool.start()
     kept.start()
@@ -88,6 +100,7 @@ export async function buildService(
   app.addHook('onClose', async () => {
     await kept.close()
     await pool.close()
+    await watching.traces?.close()
   })
 
   app.setValidatorCompiler(validatorCompiler)
@@ -118,6 +131,7 @@ export async function buildService(
     () => draining,
     () => answers(kept.keeping.store),
   )
+  if (watching.meters) metricsRoute(app, watching.meters, pool, kept.keeping)
   problemPageRoutes(app)
   checkRoutes(app, { translator, pool })
   readingRoutes(app, { translator, pool })

@@ -36,6 +36,10 @@ export interface Settings {
   rateLimit?: number
   /** Whether notifications may go to addresses that are not public, and over http: for trying things out. */
   webhooksPrivate: boolean
+  /** Whether /metrics is there. */
+  metrics: boolean
+  /** Whether traces are sent; where to, the libraries read from the standard variables of OpenTelemetry. */
+  traces: boolean
   /** Signs of one organisation that may wait for their reports; none: any number. */
   openSigns?: number
 }
@@ -62,6 +66,8 @@ export const DEFAULT_SETTINGS: Settings = {
   role: 'all',
   auth: 'off',
   webhooksPrivate: false,
+  metrics: true,
+  traces: false,
 }
 
 /** Largest bodies that are read, in bytes. */

@@ -8,6 +8,8 @@ import type { PlanTaskInput } from './dot-plan-request.js'
 import type { DrawingType } from './drawing-answer.js'
 import type { DrawingTaskInput } from './drawing-request.js'
 import type { ReadUpload } from './submittals/upload-answer.js'
+import type { Judged } from './watching/meters.js'
+import type { StageTime } from './watching/stage-clock.js'
 
 /** What is asked of the core, and what it answers, as plain data that crosses threads. */
 
@@ -75,6 +77,10 @@ export interface Answer {
   body: string | Uint8Array
   /** Names the content of a report: the same question in the same form has the same tag. */
   tag?: string
+  /** What the stages of a check or a reading took. */
+  stages?: StageTime[]
+  /** What a report comes to. */
+  judged?: Judged
   /** Of a kept sign; the body is empty then. */
   made?: MadeReport
   /** Of an upload; the body is empty then. */

@@ -11,7 +11,7 @@ import { TableQueue } from '../../submittals/queue/table-queue.js'
 import { forgetClaims } from '../../submittals/replays.js'
 import { now } from '../../submittals/store/ids.js'
 import { openStore, type Store } from '../../submittals/store/connect.js'
-import { deliver } from '../../submittals/webhooks/deliver.js'
+import { deliver, isTaken } from '../../submittals/webhooks/deliver.js'
 import { send } from '../../submittals/webhooks/send.js'
 import { Sweeping } from '../../submittals/sweeping.js'
 import { NoHand, Worker } from '../../submittals/work.js'
@@ -19,6 +19,7 @@ import type { Pool } from '../pool.js'
 import { PROBLEMS } from '../problem-table.js'
 import { problemAddress, ServiceProblem } from '../problems.js'
 import type { Settings } from '../settings.js'
+import type { Watching } from '../watching/watching.js'
 
 /** Opens what submittals are kept in, and starts the work on them. */
 
@@ -32,7 +33,12 @@ export interface KeepingService {
   close(): Promise<void>
 }
 
-export async function openKeeping(settings: Settings, pool: Pool, log: FastifyBaseLogger): Promise<KeepingService> {
+export async function openKeeping(
+  settings: Settings,
+  pool: Pool,
+  log: FastifyBaseLogger,
+  watching: Watching,
+): Promise<KeepingService> {
   const store = await openStore(settings.place, (err) => log.error({ err }, 'the database reports a fault'))
   const queue = queueOf(store, log)
   try {
@@ -61,7 +67,7 @@ export async function openKeeping(settings: Settings, pool: Pool, log: FastifyBa
     perform: (job) =>
       checkSign(job, {
         keeping,
-        check: (question) => checkInThread(pool, question),
+        check: (question) => checkInThread(pool, question, watching),
         givenUp: () =>
           problemOf('internal-error', 'The sign could not be checked, although it was tried several times.'),
         whenChecked: (transaction, submittal) => whenChecked(keeping, transaction, submittal),
@@ -77,7 +83,11 @@ export async function openKeeping(settings: Settings, pool: Pool, log: FastifyBa
     perform: (job) =>
       deliver(job, {
         store,
-        send: (message) => send(message, { privateAllowed: settings.webhooksPrivate }),
+        send: async (message) => {
+          const sent = await send(message, { privateAllowed: settings.webhooksPrivate })
+          watching.meters?.sent('error' in sent ? 'unanswered' : isTaken(sent) ? 'taken' : 'refused')
+          return sent
+        },
       }),
     onError: (err) => log.error({ err }, 'a notification was not sent; it will be tried again'),
   })
@@ -115,16 +125,22 @@ async function makeLocal({ db }: Store): Promise<void> {
 }
 
 /** @throws when it is to be tried again: all threads are taken, or something unforeseen happened */
-async function checkInThread(pool: Pool, input: CheckInput): Promise<Outcome> {
+async function checkInThread(pool: Pool, input: CheckInput, watching: Watching): Promise<Outcome> {
+  const span = watching.traces?.work('check of a kept sign')
   try {
-    const { made } = await pool.run({ kind: 'kept', input })
+    const answer = await pool.run({ kind: 'kept', input })
+    watching.answered(answer, span)
+    const { made } = answer
     if (!made) throw new Error('a kept sign was answered without a report')
     return { made }
   } catch (error) {
     if (error instanceof ServiceProblem && error.type === 'busy') throw new NoHand()
     if (!(error instanceof Refusal)) throw error
     const { type, detail, errors, excess } = error
+    watching.meters?.rejected('sign', type)
     return { problem: { ...problemOf(type, detail), ...(errors.length > 0 && { errors }), ...excess } }
+  } finally {
+    span?.end()
   }
 }
 

@@ -55,7 +55,8 @@ export async function deliver(
   return again
 }
 
-const isTaken = (sent: Sent): boolean => 'status' in sent && sent.status >= 200 && sent.status < 300
+/** Any 2xx. */
+export const isTaken = (sent: Sent): boolean => 'status' in sent && sent.status >= 200 && sent.status < 300
 
 const answerOf = (status: number) => ({
   last_status: status,
