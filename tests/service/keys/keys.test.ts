@@ -28,8 +28,8 @@ const as = (token: string) => ({ authorization: `Bearer ${token}` })
 const ask = () => request(service.app.server)
 const make = (body: object, token = admin) => ask().post('/v1/keys').set(as(token)).send(body)
 const list = async (token = admin) => {
-  const { body } = await ask().get('/v1/keys').set(as(token)).expect(200)
-  return (body as { keys: Key[] }).keys
+  const listed = await ask().get('/v1/keys').set(as(token)).expect(200)
+  return (listed.body as { keys: Key[] }).keys
 }
 
 describe('keys over HTTP', () => {

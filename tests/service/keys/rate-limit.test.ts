@@ -13,13 +13,22 @@ import { guarded, type Guarded } from './guarded.js'
 let open: Guarded | FastifyInstance | undefined
 afterEach(() => open?.close())
 
+interface Item {
+  name: string
+  parameters: Record<string, number>
+}
+
+/** The one item of a field. */
+function itemOf(response: Response, field: string): Item {
+  const list = parseList(String(response.headers[field]))
+  expect(list).toHaveLength(1)
+  const [name, parameters] = list[0] as [string, Map<string, number>]
+  return { name, parameters: Object.fromEntries(parameters) }
+}
+
 const fields = (response: Response) => {
-  const [policy, limit] = ['ratelimit-policy', 'ratelimit'].map((name) => {
-    const [first, ...rest] = parseList(response.headers[name] as string)
-    expect(rest).toEqual([])
-    return { name: first?.[0], ...Object.fromEntries((first?.[1] as Map<string, number>) ?? []) }
-  })
-  return { policy, limit }
+  const [policy, limit] = ['ratelimit-policy', 'ratelimit'].map((field) => itemOf(response, field))
+  return { policy: { name: policy?.name, ...policy?.parameters }, limit: { name: limit?.name, ...limit?.parameters } }
 }
 
 describe('requests with a key', () => {
@@ -39,7 +48,7 @@ describe('requests with a key', () => {
       .expect('content-type', /problem/)
     const { limit } = fields(refused)
     expect(limit).toMatchObject({ name: 'key', r: 0 })
-    expect(Number(refused.headers['retry-after'])).toBe((limit as { t: number }).t)
+    expect(Number(refused.headers['retry-after'])).toBe(itemOf(refused, 'ratelimit').parameters.t)
     expect(refused.body as ProblemAnswer).toMatchObject({
       type: '/docs/problems/too-many-requests',
       status: 429,

@@ -34,19 +34,19 @@ beforeAll(async () => {
 afterAll(() => service.close())
 
 async function keepSomething(): Promise<Record<string, string>> {
-  const { body } = await request(app.server)
+  const made = await request(app.server)
     .post('/v1/submittals')
     .set(as(ours))
     .field('name', 'Crosscut')
     .attach('files', GLAZE, 'Driftwood-1.svg')
     .expect(202)
-  const submittal = (body as { id: string }).id
+  const submittal = (made.body as { id: string }).id
   const at = `/v1/submittals/${submittal}`
   let report: { findings: { fingerprint: string; verdict: string }[] } | undefined
   let sign = ''
   while (!report) {
-    const { body: list } = await request(app.server).get(`${at}/signs`).set(as(ours)).expect(200)
-    const [first] = (list as { signs: { id: string; report: typeof report }[] }).signs
+    const list = await request(app.server).get(`${at}/signs`).set(as(ours)).expect(200)
+    const [first] = (list.body as { signs: { id: string; report: typeof report }[] }).signs
     sign = first?.id ?? ''
     report = first?.report ?? undefined
   }
@@ -123,11 +123,9 @@ async function seen(): Promise<unknown[]> {
   )
   return Promise.all(
     [...paths, '/v1/keys'].map(async (path) => {
-      const { body } = await request(app.server).get(path).set(as(ours)).expect(200)
+      const answer = await request(app.server).get(path).set(as(ours)).expect(200)
       // When a key was last used changes by looking.
-      return JSON.parse(JSON.stringify(body), (key, value: unknown) =>
-        key === 'lastUsedAt' ? undefined : value,
-      ) as unknown
+      return JSON.parse(answer.text, (key, value: unknown) => (key === 'lastUsedAt' ? undefined : value)) as unknown
     }),
   )
 }
