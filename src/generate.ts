@@ -1,6 +1,7 @@
 import { mkdir, readFile, writeFile } from 'node:fs/promises'
 import { dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
+import openapiTypes, { astToString } from 'openapi-typescript'
 import { z } from 'zod'
 import { limitsMarkdown } from './service/limits-page.js'
 import { problemMarkdown } from './service/problem-pages.js'
@@ -15,8 +16,8 @@ import { load } from './standards/load.js'
 import { EARLIER } from './standards/revisions.js'
 
 /**
- * Writes what is made from the schemas and the tables: the OpenAPI document, the page of the limits,
- * of each problem and of each standard.
+ * Writes what is made from the schemas and the tables: the OpenAPI document and the types of the client, the page of the
+ * limits, of each problem and of each standard.
  * With `--compare` nothing is written; the exit status is 1 when a file on disk differs.
  * With `--lock` the digests of revisions that are not locked yet are locked.
  */
@@ -26,10 +27,11 @@ const LOCK = 'tests/standards/digests.json'
 
 async function generated(): Promise<Map<string, string>> {
   const app = await buildService({ ...DEFAULT_SETTINGS, logLevel: 'silent', auth: 'keys' })
-  const document = app.swagger()
+  const document = `${JSON.stringify(app.swagger(), null, 2)}\n`
   await app.close()
   return new Map([
-    ['openapi/openapi.json', `${JSON.stringify(document, null, 2)}\n`],
+    ['openapi/openapi.json', document],
+    ['src/client/schema.ts', await clientTypes(document)],
     ['docs/limits.md', limitsMarkdown()],
     ...PROBLEM_TYPES.map((type): [string, string] => [`docs/problems/${type}.md`, problemMarkdown(type)]),
     ...listStandards().map((standard): [string, string] => [
@@ -40,6 +42,12 @@ async function generated(): Promise<Map<string, string>> {
     ['docs/standards/gaps.md', gapsMarkdown(listStandards())],
   ])
 }
+
+const GENERATED = '/** Types of the requests and answers. Made by `npm run generate` from openapi/openapi.json. */\n\n'
+
+/** The document is read as it is published, so that the types are those of everybody who makes a client from it. */
+const clientTypes = async (document: string): Promise<string> =>
+  GENERATED + astToString(await openapiTypes(JSON.parse(document) as Parameters<typeof openapiTypes>[0]))
 
 const onDisk = (path: string): Promise<string | undefined> => readFile(join(ROOT, path), 'utf8').catch(() => undefined)
 

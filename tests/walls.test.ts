@@ -124,6 +124,16 @@ describe('the command line', () => {
   )
 })
 
+describe('the client', () => {
+  it.each(files.filter((f) => f.folder === 'client').map((f) => [f.path, f] as const))(
+    '%s stands alone: whoever calls the service needs nothing else of it',
+    (_, { ours, foreign }) => {
+      expect(ours.filter((target) => folderOf(target) !== 'client')).toEqual([])
+      expect(foreign.filter((name) => name !== 'openapi-fetch')).toEqual([])
+    },
+  )
+})
+
 describe('what only one folder may know', () => {
   const only = (folder: string, packages: RegExp) => {
     for (const file of files) {
