@@ -5,6 +5,8 @@ import { check, type CheckInput } from '../check.js'
 import { REPORT_STYLE_HASH } from '../report/html.js'
 import { Report } from '../report/schema.js'
 import { POTTERY_ROOM } from '../sign/examples.js'
+import { askerOf } from './admission/asker.js'
+import type { FairLine } from './admission/fair-line.js'
 import { answer } from './answer.js'
 import { CheckForm, CheckQuery, CheckRequest } from './check-request.js'
 import { EXAMPLE_DRAWING, EXAMPLE_PRODUCT } from './example-drawing.js'
@@ -25,6 +27,8 @@ import './watching/requests.js'
 export interface CheckParts {
   translator: Translator
   pool: Pool
+  /** The line of what is done at once. */
+  short: FairLine
 }
 
 /** The letter l, in millimetres. */
@@ -141,12 +145,14 @@ export async function run(
 async function runUnwatched(
   question: Question,
   input: CheckInput | LongJson,
-  { headers }: FastifyRequest,
-  { translator, pool }: CheckParts,
+  request: FastifyRequest,
+  { translator, pool, short }: CheckParts,
 ): Promise<Answer> {
-  if (input instanceof LongJson) return pool.run({ ...question, json: input.bytes })
+  const asker = askerOf(request)
+  if (input instanceof LongJson) return pool.run({ ...question, json: input.bytes }, asker)
   const task = { ...question, input }
   const isLong = question.kind === 'check' && question.type === 'application/pdf'
-  const short = !isLong && !input.drawing && !input.program && Number(headers['content-length']) <= LIMITS.inlineJson
-  return short ? answer(task, translator) : pool.run(task)
+  const isShort =
+    !isLong && !input.drawing && !input.program && Number(request.headers['content-length']) <= LIMITS.inlineJson
+  return isShort ? short.run(asker, () => answer(task, translator)) : pool.run(task, asker)
 }

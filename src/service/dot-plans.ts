@@ -1,3 +1,4 @@
+import { askerOf } from './admission/asker.js'
 import type { FastifyInstance, FastifyRequest } from 'fastify'
 import { DotPlan } from '../make/dot-plan/schema.js'
 import type { CheckParts } from './checks.js'
@@ -107,9 +108,10 @@ function run(request: FastifyRequest, type: (typeof PLAN_TYPES)[number], { pool 
   const { body } = request
   if (body === undefined || request.isMultipart() || isProgram(request))
     throw unsupported(request, 'application/json and image/svg+xml')
-  const ask = (input: PlanTaskInput) => pool.run({ kind: 'dot-plan', type, input })
+  const asker = askerOf(request)
+  const ask = (input: PlanTaskInput) => pool.run({ kind: 'dot-plan', type, input }, asker)
   if (Buffer.isBuffer(body)) return ask(planFromDrawing(body, query))
   const form = programForm(query)
-  if (body instanceof LongJson) return pool.run({ kind: 'dot-plan', type, form, json: body.bytes })
+  if (body instanceof LongJson) return pool.run({ kind: 'dot-plan', type, form, json: body.bytes }, asker)
   return ask(planFromJson(body, form))
 }

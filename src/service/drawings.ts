@@ -1,3 +1,4 @@
+import { askerOf } from './admission/asker.js'
 import type { FastifyInstance } from 'fastify'
 import type { CheckParts } from './checks.js'
 import { DRAWING_TYPES, DrawingAnswer } from './drawing-answer.js'
@@ -57,7 +58,7 @@ export function drawingRoutes(app: FastifyInstance, { pool }: CheckParts) {
     const { body } = request
     if (body === undefined || Buffer.isBuffer(body) || request.isMultipart()) throw unsupported(request)
     const input = orderFromJson(body instanceof LongJson ? body.read() : body)
-    const answer = await pool.run({ kind: 'drawing', type, input })
+    const answer = await pool.run({ kind: 'drawing', type, input }, askerOf(request))
     if (type !== 'application/json') void reply.header('content-security-policy', POLICY)
     return reply.type(`${type}; charset=utf-8`).send(answer.body)
   })

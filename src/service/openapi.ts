@@ -74,7 +74,8 @@ export const documented = (operation: Operation) => ({
 
 /** What any operation may answer with, whatever it takes. */
 const ANY_OTHER: JsonObject = {
-  description: 'Any other problem: a method that the path does not have (405), a fault of the service (500).',
+  description:
+    'Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503).',
   content: { [PROBLEM_MEDIA_TYPE]: { schema: { $ref: `#/components/schemas/${idOf(Problem)}` } } },
 }
 

@@ -1,14 +1,17 @@
 import { MessageChannel } from 'node:worker_threads'
 import { Piscina } from 'piscina'
 import { Refusal } from '../refusal.js'
+import { FairLine, type Asker } from './admission/fair-line.js'
 import { ServiceProblem } from './problems.js'
 import type { Settings } from './settings.js'
 import type { Answer, RefusedAnswer, Task, UnreadTask } from './task.js'
 
-/** Seconds after which a client may ask again when all threads are taken. */
+/** Seconds after which a client may ask again when no thread begins. */
 const RETRY_AFTER = 2
-/** Milliseconds a task may wait and run altogether, should a thread never begin. */
+/** Milliseconds that a thread may take to begin. */
 const LONGEST_WAIT = 30_000
+/** Whose tasks usually take more than this share of the time limit leaves a thread to others. */
+const SLOW = 0.25
 const BYTES_PER_MEGABYTE = 1024 * 1024
 /**
  * Megabytes of new objects that a thread makes before the dead ones are cleared away, both halves and the copies: a check makes
@@ -29,19 +32,28 @@ const NOBODY: PoolWatch = { begun: () => undefined, stopped: () => undefined }
 /** Threads that check drawings under a limit of time and memory, so that no drawing holds up or takes down the service. */
 export class Pool {
   private threads: Piscina | undefined
-  /** Tasks that run or wait. Counted here: the pool's own limit lets more pass. */
-  private taken = 0
+  /** Whoever is let in begins at once: the pool's own queue, which knows no askers, stays empty. */
+  private readonly line: FairLine
   private running = 0
 
   constructor(
     private readonly settings: Settings,
     private readonly onError: (error: Error) => void,
     private readonly watch: PoolWatch = NOBODY,
-  ) {}
+  ) {
+    const { threads, queueLimit, longestWait, timeLimit } = settings
+    this.line = new FairLine({
+      lanes: threads,
+      mostWaiting: queueLimit,
+      longestWait,
+      slowFrom: timeLimit * SLOW,
+      clock: () => performance.now(),
+    })
+  }
 
   /** Tasks that have a thread, and those that wait for one. */
   get load(): { running: number; waiting: number } {
-    return { running: this.running, waiting: this.taken - this.running }
+    return { running: this.running, waiting: this.line.waiting + this.line.running - this.running }
   }
 
   /** Starts the threads, which take a moment to be ready; without this the first task does. */
@@ -64,22 +76,16 @@ export class Pool {
   /**
    * Runs one task in a thread. The bytes of its drawing or of its JSON are handed over, not copied.
    * @throws {Refusal} of the core, or `too-complex` when the time or the memory is used up.
-   * @throws {ServiceProblem} `busy` when the queue is full; `malformed-json`.
+   * @throws {ServiceProblem} `busy` when its turn would come too late; `malformed-json`.
    */
-  async run(task: Task | UnreadTask): Promise<Answer> {
-    if (this.taken >= this.settings.threads + this.settings.queueLimit) throw busy()
-    this.taken++
-    try {
-      return await this.runInThread(task)
-    } finally {
-      this.taken--
-    }
+  async run(task: Task | UnreadTask, asker: Asker): Promise<Answer> {
+    const asked = performance.now()
+    return this.line.run(asker, () => this.runInThread(task, asked))
   }
 
-  private async runInThread(task: Task | UnreadTask): Promise<Answer> {
+  private async runInThread(task: Task | UnreadTask, asked: number): Promise<Answer> {
     const { port1: begun, port2 } = new MessageChannel()
     const abort = new AbortController()
-    const asked = performance.now()
     let began: number | undefined
     let timer = setTimeout(() => abort.abort(), LONGEST_WAIT)
     begun.once('message', () => {
@@ -146,7 +152,7 @@ function tookTooLong(actual: number, limit: number): Refusal {
 }
 
 const busy = (): ServiceProblem =>
-  new ServiceProblem('busy', 'All workers are taken and the queue is full.', [], undefined, {
+  new ServiceProblem('busy', 'No worker began with this in time.', [], undefined, {
     'retry-after': String(RETRY_AFTER),
   })
 

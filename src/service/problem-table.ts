@@ -265,9 +265,11 @@ export const PROBLEMS: Record<ProblemType, ProblemKind> = {
   busy: {
     status: 503,
     title: 'The service is busy',
-    meaning: 'All workers are taken and the queue is full, or the service is about to stop.',
+    meaning:
+      'More is asked for than can be done soon, so that this would wait longer than is of use; or the service is about to stop. ' +
+      'Nothing of the request was done. Each key has turns of its own: one that asks for much waits behind its own requests.',
     remedy: 'Ask again after the seconds that the Retry-After header names.',
-    example: 'All workers are taken and the queue is full.',
+    example: 'More is asked for than can be done soon.',
   },
   'internal-error': {
     status: 500,

@@ -9,6 +9,8 @@ import type { Translator } from '../braille/translator.js'
 import { KeyRing } from '../submittals/keys/key-ring.js'
 import { sendEitherWay } from '../page/error-page.js'
 import { pageRoutes } from '../page/routes.js'
+import { installLoopGuard, watchLoop } from './admission/loop-delay.js'
+import { shortLine } from './admission/short-line.js'
 import { checkRoutes } from './checks.js'
 import { commonRoute } from './common.js'
 import { dotPlanRoutes } from './dot-plans.js'
@@ -108,6 +110,7 @@ export async function buildService(
   installErrorHandler(app)
   await installSecurityHeaders(app)
   logRequests(app)
+  installLoopGuard(app, watchLoop(), settings.loopDelayLimit)
   installNotFound(app, sendEitherWay)
   await app.register(cookie)
   const ring = new KeyRing(kept.keeping.store.db, (err) => app.log.error({ err }, 'the use of a key was not noted'))
@@ -133,12 +136,13 @@ export async function buildService(
   )
   if (watching.meters) metricsRoute(app, watching.meters, pool, kept.keeping)
   problemPageRoutes(app)
-  checkRoutes(app, { translator, pool })
-  readingRoutes(app, { translator, pool })
-  translationRoutes(app, translator)
-  drawingRoutes(app, { translator, pool })
-  correctionRoutes(app, { translator, pool })
-  dotPlanRoutes(app, { translator, pool })
+  const parts = { translator, pool, short: shortLine(settings) }
+  checkRoutes(app, parts)
+  readingRoutes(app, parts)
+  translationRoutes(app, parts)
+  drawingRoutes(app, parts)
+  correctionRoutes(app, parts)
+  dotPlanRoutes(app, parts)
   standardRoutes(app)
   commonRoute(app)
   createRoutes(app, kept.keeping, pool)

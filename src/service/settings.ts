@@ -22,6 +22,12 @@ export interface Settings {
   heapLimit: number
   /** Checks that may wait for a thread. */
   queueLimit: number
+  /** Milliseconds that a task may be expected to wait for a thread; whatever would wait longer is refused. */
+  longestWait: number
+  /** The same for a task that is done at once, between other requests. */
+  longestShortWait: number
+  /** Milliseconds that a turn of the event loop may take on average before new work is refused. */
+  loopDelayLimit: number
   /** The thread that writes evidence. */
   evidence: EvidenceSettings
   /** Where submittals are kept; without one they are gone with the process. */
@@ -57,6 +63,9 @@ export const DEFAULT_SETTINGS: Settings = {
   uploadTimeLimit: 60_000,
   heapLimit: 256,
   queueLimit: 16 * availableParallelism(),
+  longestWait: 5000,
+  longestShortWait: 500,
+  loopDelayLimit: 250,
   evidence: {
     worker: new URL('./submittals/evidence-worker.js', import.meta.url),
     timeLimit: 180_000,

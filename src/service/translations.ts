@@ -1,9 +1,10 @@
 import type { FastifyInstance } from 'fastify'
 import { settingFor, translateText } from '../braille/translate.js'
 import { Translation, TranslationRequest } from '../braille/translation-schema.js'
-import type { Translator } from '../braille/translator.js'
 import { findStandards } from '../standards/catalogue.js'
 import { DEFAULT_STANDARDS } from '../check-options.js'
+import { askerOf } from './admission/asker.js'
+import type { CheckParts } from './checks.js'
 import { unsupported } from './errors.js'
 import { LongJson } from './json.js'
 import { negotiate } from './negotiate.js'
@@ -16,7 +17,7 @@ import { LIMITS } from './settings.js'
 
 const EXAMPLE: TranslationRequest = { text: 'pottery 117', code: 'ueb-contracted' }
 
-export function translationRoutes(app: FastifyInstance, translator: Translator) {
+export function translationRoutes(app: FastifyInstance, { translator, short }: Omit<CheckParts, 'pool'>) {
   const translate = (request: TranslationRequest): Translation => {
     const asked = findStandards(request.standards ?? DEFAULT_STANDARDS)
     const [standard] = findStandards(DEFAULT_STANDARDS)
@@ -52,6 +53,7 @@ export function translationRoutes(app: FastifyInstance, translator: Translator) 
       'invalid-description',
       'unknown-standard',
       'untranslatable-text',
+      'busy',
     ],
   }
   app.post('/v1/translations', { ...documented(operation), bodyLimit: LIMITS.translation }, async (request, reply) => {
@@ -60,6 +62,7 @@ export function translationRoutes(app: FastifyInstance, translator: Translator) 
     if (body === undefined || Buffer.isBuffer(body) || request.isMultipart()) throw unsupported(request)
     const parsed = TranslationRequest.safeParse(body instanceof LongJson ? body.read() : body)
     if (!parsed.success) throw invalid(parsed.error, TranslationRequest, '')
-    return reply.type(type).send(JSON.stringify(translate(parsed.data)))
+    const translation = await short.run(askerOf(request), () => translate(parsed.data))
+    return reply.type(type).send(JSON.stringify(translation))
   })
 }

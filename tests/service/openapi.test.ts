@@ -1,6 +1,6 @@
 import { Validator } from '@seriousme/openapi-schema-validator'
 import type { FastifyInstance } from 'fastify'
-import request, { type Response } from 'supertest'
+import request from 'supertest'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { z } from 'zod'
 import { Report } from '../../src/report/schema.js'
@@ -148,7 +148,7 @@ describe('every documented answer', () => {
     )
     const provoked: string[] = []
     for (const { operation, type, send } of REPLAYS) {
-      const response: Response = await send({ plain: app, stuck })
+      const response = await send({ plain: app, stuck })
       const problem = Problem.parse(response.body)
       expect(problem.type, `${operation} ${type}: ${problem.detail}`).toBe(problemAddress(type))
       provoked.push(`${operation} ${response.status} ${type}`)

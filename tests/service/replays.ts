@@ -1,4 +1,5 @@
-import request, { type Response } from 'supertest'
+import type { FastifyInstance } from 'fastify'
+import request from 'supertest'
 import type { Settings } from '../../src/service/settings.js'
 import type { ProblemType } from '../../src/service/problem-table.js'
 import { LIMITS } from '../../src/service/settings.js'
@@ -6,7 +7,12 @@ import { POTTERY_ROOM } from '../../src/sign/examples.js'
 
 /** One request for each problem that the OpenAPI document promises, by operation. The values are invented. */
 
-type App = { server: Parameters<typeof request>[0]; drain: () => void }
+type App = Pick<FastifyInstance, 'server' | 'drain' | 'inject'>
+
+interface Answered {
+  status: number
+  body: unknown
+}
 
 /** `plain` is the service as it is; `stuck` has a worker that never ends and no queue. */
 export interface Apps {
@@ -17,10 +23,10 @@ export interface Apps {
 export interface Replay {
   operation: string
   type: ProblemType
-  send: (apps: Apps) => PromiseLike<Response>
+  send: (apps: Apps) => PromiseLike<Answered>
 }
 
-type Call = (app: App) => PromiseLike<Response>
+type Call = (app: App) => PromiseLike<Answered>
 
 const replay = (operation: string, type: ProblemType, call: Call, on: keyof Apps = 'plain'): Replay => ({
   operation,
@@ -34,6 +40,7 @@ export const STUCK: Partial<Settings> = {
   pageTimeLimit: 200,
   planTimeLimit: 200,
   queueLimit: 0,
+  longestShortWait: 0,
 }
 
 const SVG = 'image/svg+xml'
@@ -186,6 +193,17 @@ export const REPLAYS: Replay[] = [
   replay('createTranslation', 'invalid-description', json('/v1/translations', {})),
   replay('createTranslation', 'unknown-standard', json('/v1/translations', { text: 'a', standards: ['none'] })),
   replay('createTranslation', 'untranslatable-text', json('/v1/translations', { text: '☃' })),
+  replay(
+    'createTranslation',
+    'busy',
+    async (app) => {
+      // Without sockets, for these may deliver them one by one.
+      const ask = () => app.inject({ method: 'POST', url: '/v1/translations', payload: { text: 'kiln' } })
+      const [, second] = await Promise.all([ask(), ask()])
+      return { status: second.statusCode, body: second.json<unknown>() }
+    },
+    'stuck',
+  ),
   replay('listStandards', 'not-acceptable', (app) =>
     request(app.server).get('/v1/standards').set('accept', 'text/csv'),
   ),

@@ -4,6 +4,7 @@ import { addSigns, createSubmittal, ownSubmittal } from '../../submittals/create
 import type { Keeping } from '../../submittals/keeping.js'
 import { listSubmittals } from '../../submittals/submittals.js'
 import { actorOf } from '../../service/actor.js'
+import { askerOf } from '../../service/admission/asker.js'
 import type { Pool } from '../../service/pool.js'
 import { LIMITS } from '../../service/settings.js'
 import { NAMELESS, pinned, receive } from '../../service/submittals/create.js'
@@ -41,7 +42,7 @@ export function uploadRoutes(app: FastifyInstance, keeping: Keeping, pool: Pool)
         ...(name !== '' && { name }),
         ...(typed.use !== '' && { options: { use: typed.use } }),
       }
-      const { received, fields } = await receive(sent, pool)
+      const { received, fields } = await receive(sent, pool, askerOf(request))
       const standards = pinned(fields.standards ?? DEFAULT_STANDARDS)
       const given = { ...received, name: fields.name ?? NAMELESS, standards, options: fields.options ?? {} }
       const id = await createSubmittal(keeping, actorOf(request), given)
@@ -62,7 +63,7 @@ export function uploadRoutes(app: FastifyInstance, keeping: Keeping, pool: Pool)
     try {
       const { files } = await readFilesAndTexts(request, [], 0)
       if (files.length === 0) return await sendView(request, reply, addPage(row, [NO_FILES]), 422)
-      const { received } = await receive({ files }, pool)
+      const { received } = await receive({ files }, pool, askerOf(request))
       await addSigns(keeping, actorOf(request), row.id, received)
       return await reply.redirect(`/submittals/${row.id}?said=added`, 303)
     } catch (error) {

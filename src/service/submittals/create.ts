@@ -1,3 +1,5 @@
+import { askerOf } from '../admission/asker.js'
+import type { Asker } from '../admission/fair-line.js'
 import type { FastifyInstance } from 'fastify'
 import type { z } from 'zod'
 import { DEFAULT_STANDARDS, Options, Standards, type Options as CheckOptions } from '../../check-options.js'
@@ -63,7 +65,7 @@ export function createRoutes(app: FastifyInstance, keeping: Keeping, pool: Pool)
     const sent = await readUploadRequest(request)
     const actor = actorOf(request)
     return once(keeping, request, reply, contentOf(sent), async (keep) => {
-      const { received, fields } = await receive(sent, pool)
+      const { received, fields } = await receive(sent, pool, askerOf(request))
       const standards = pinned(fields.standards ?? DEFAULT_STANDARDS)
       const given = { ...received, name: fields.name ?? NAMELESS, standards, options: fields.options ?? {} }
       await createSubmittal(keeping, actor, given, async (transaction, id) =>
@@ -89,7 +91,7 @@ export function createRoutes(app: FastifyInstance, keeping: Keeping, pool: Pool)
       await ownSubmittal(keeping, actor, submittal)
       const sent = await readUploadRequest(request)
       return once(keeping, request, reply, contentOf(sent), async (keep) => {
-        const { received } = await receive(sent, pool)
+        const { received } = await receive(sent, pool, askerOf(request))
         await addSigns(keeping, actor, submittal, received, async (transaction, id) =>
           keep(transaction, await accepted(within(keeping, transaction), actor, id)),
         )
@@ -117,7 +119,11 @@ interface Fields {
 }
 
 /** Reads what was uploaded, in a thread. @throws {ServiceProblem} `no-signs` where none of it can be used @throws {Refusal} */
-export async function receive(sent: UploadRequest, pool: Pool): Promise<{ received: Received; fields: Fields }> {
+export async function receive(
+  sent: UploadRequest,
+  pool: Pool,
+  asker: Asker,
+): Promise<{ received: Received; fields: Fields }> {
   const { files, json, name, standards, options } = sent
   const said: Fields = {
     ...(name !== undefined && { name: checked(Name, name, '/name') }),
@@ -125,7 +131,7 @@ export async function receive(sent: UploadRequest, pool: Pool): Promise<{ receiv
     ...(options !== undefined && { options: checked(Options, options, '/options') }),
   }
   if (said.standards) pinned(said.standards)
-  const { upload: read } = await pool.run({ kind: 'upload', files, ...(json && { json }) })
+  const { upload: read } = await pool.run({ kind: 'upload', files, ...(json && { json }) }, asker)
   if (!read) throw new Error('an upload was answered without what it holds')
   const { upload, head } = read
   if (upload.signs.length === 0) throw noSigns(upload.problems)

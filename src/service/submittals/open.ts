@@ -15,6 +15,7 @@ import { deliver, isTaken } from '../../submittals/webhooks/deliver.js'
 import { send } from '../../submittals/webhooks/send.js'
 import { Sweeping } from '../../submittals/sweeping.js'
 import { NoHand, Worker } from '../../submittals/work.js'
+import { KEPT } from '../admission/asker.js'
 import type { Pool } from '../pool.js'
 import { PROBLEMS } from '../problem-table.js'
 import { problemAddress, ServiceProblem } from '../problems.js'
@@ -128,7 +129,7 @@ async function makeLocal({ db }: Store): Promise<void> {
 async function checkInThread(pool: Pool, input: CheckInput, watching: Watching): Promise<Outcome> {
   const span = watching.traces?.work('check of a kept sign')
   try {
-    const answer = await pool.run({ kind: 'kept', input })
+    const answer = await pool.run({ kind: 'kept', input }, KEPT)
     watching.answered(answer, span)
     const { made } = answer
     if (!made) throw new Error('a kept sign was answered without a report')
