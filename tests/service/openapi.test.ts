@@ -58,24 +58,17 @@ describe('the OpenAPI document', () => {
   })
 
   it('tells of every route but pages for people', () => {
+    const routes = app.guarded
+      .filter(({ url, access }) => access.for === 'keys' || ['/livez', '/readyz', '/metrics'].includes(url))
+      .flatMap(({ url, methods }) => methods.map((method) => ({ url: url.replace(/:(\w+)/gu, '{$1}'), method })))
+      .filter(({ method }) => method !== 'HEAD')
+      .map(({ url, method }) => `${method.toLowerCase()} ${url}`)
     expect(
       operations()
         .map(({ method, path }) => `${method} ${path}`)
         .sort(),
-    ).toEqual([
-      'get /livez',
-      'get /readyz',
-      'get /v1/standards',
-      'get /v1/standards/common',
-      'get /v1/standards/{id}',
-      'get /v1/standards/{id}/changes',
-      'post /v1/checks',
-      'post /v1/corrections',
-      'post /v1/dot-plans',
-      'post /v1/drawings',
-      'post /v1/readings',
-      'post /v1/translations',
-    ])
+    ).toEqual([...new Set(routes)].sort())
+    expect(routes).toEqual(expect.arrayContaining(['get /livez', 'post /v1/checks', 'get /v1/standards/{id}']))
   })
 
   it('names each operation once and tags it with a tag that is explained', () => {

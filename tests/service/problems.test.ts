@@ -39,7 +39,12 @@ describe('every problem', () => {
 
   it('is answered with a status of its kind (RFC 9110, 15.5 and 15.6)', () => {
     for (const type of PROBLEM_TYPES) expect(PROBLEMS[type].status).toBeGreaterThanOrEqual(400)
-    expect(PROBLEM_TYPES.filter((type) => PROBLEMS[type].status >= 500)).toEqual(['busy', 'internal-error'])
+    expect(PROBLEM_TYPES.filter((type) => PROBLEMS[type].status >= 500)).toEqual([
+      'store-unavailable',
+      'storage-full',
+      'busy',
+      'internal-error',
+    ])
   })
 
   it('becomes a document of the documented shape', () => {
