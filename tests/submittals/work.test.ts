@@ -1,6 +1,6 @@
 import { setTimeout as wait } from 'node:timers/promises'
 import { describe, expect, it } from 'vitest'
-import type { JobData, Queue, TakenJob } from '../../src/submittals/queue/queue.js'
+import type { Queue, TakenJob } from '../../src/submittals/queue/queue.js'
 import { NoHand, Worker } from '../../src/submittals/work.js'
 
 /** A queue that says what was asked of it, and can be told to fail. */

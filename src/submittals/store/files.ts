@@ -128,9 +128,11 @@ export class Files {
   }
 
   private pathOf(digest: string): string {
-    return join(this.folder ?? '', digest.slice(0, 2), digest.slice(2))
+    return pathOfFile(this.folder ?? '', digest)
   }
 }
+
+export const pathOfFile = (folder: string, digest: string): string => join(folder, digest.slice(0, 2), digest.slice(2))
 
 const LARGEST_IN_DATABASE = 64 * 1024
 const ROWS_A_STATEMENT = 200
