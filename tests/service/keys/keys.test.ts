@@ -1,5 +1,7 @@
 import request from 'supertest'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { LIMITS } from '../../../src/service/settings.js'
+import { MOST_KEYS } from '../../../src/submittals/keys/keys.js'
 import type { ProblemAnswer } from '../running.js'
 import { guarded, type Guarded } from './guarded.js'
 
@@ -71,6 +73,33 @@ describe('keys over HTTP', () => {
   ])('are not made of %j', async (body, pointer) => {
     const response = await make(body).expect(422)
     expect((response.body as ProblemAnswer).errors?.map((error) => error.pointer)).toContain(pointer)
+  })
+
+  it('are not made of what is no JSON, too long, or of another type', async () => {
+    const send = (body: string, type = 'application/json') =>
+      ask().post('/v1/keys').set(as(admin)).set('content-type', type).send(body)
+    const answers = [
+      await send('{'),
+      await send(JSON.stringify({ label: 'x'.repeat(LIMITS.json), scopes: ['read'] })),
+      await send('<svg/>', 'image/svg+xml'),
+    ]
+    expect(answers.map(({ status, body }) => [status, (body as ProblemAnswer).type])).toEqual([
+      [400, '/docs/problems/malformed-json'],
+      [413, '/docs/problems/too-large'],
+      [415, '/docs/problems/unsupported-media-type'],
+    ])
+  })
+
+  it('are not made beyond the number that may work at once', async () => {
+    const many = { organisation: 'Many Keys' }
+    const first = await service.key(['admin'], many)
+    for (let made = 1; made < MOST_KEYS; made++) await service.key(['read'], many)
+    const response = await make({ label: 'x', scopes: ['read'] }, first).expect(409)
+    expect(response.body as ProblemAnswer).toMatchObject({
+      type: '/docs/problems/organisation-limit',
+      limit: MOST_KEYS,
+      actual: MOST_KEYS + 1,
+    })
   })
 
   it('of another organisation are neither seen nor revoked', async () => {
