@@ -56,6 +56,15 @@ describe('the environment', () => {
     expect(none).not.toHaveProperty('openSigns')
   })
 
+  it('sends notifications to the public internet only, unless it is told otherwise', () => {
+    expect(settings({})).toMatchObject({ webhooksPrivate: false })
+    expect(settings({ WEBHOOKS_PRIVATE: 'allow' })).toMatchObject({ webhooksPrivate: true })
+    expect(readEnvironment({ WEBHOOKS_PRIVATE: 'allow' })).toMatchObject({
+      remarks: [expect.stringContaining('WEBHOOKS_PRIVATE')],
+    })
+    expect(refusals({ WEBHOOKS_PRIVATE: 'yes' })).toHaveLength(1)
+  })
+
   it('has several processes share one PostgreSQL only', () => {
     for (const ROLE of ['api', 'worker']) {
       expect(refusals({ ROLE })[0]).toContain('DATABASE_URL')
