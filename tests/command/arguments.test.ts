@@ -1,5 +1,7 @@
+import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { readArguments, UsageError } from '../../src/command/arguments.js'
+import { STATUS } from '../../src/command/status.js'
 import { USAGE } from '../../src/command/usage.js'
 
 /** What the command line takes is our own: docs/clients.md and the usage tell it. */
@@ -66,5 +68,22 @@ describe('the arguments', () => {
     for (const flag of told) expect(() => read(`check a.svg ${flag}=`), flag).not.toThrow(/Unknown option/)
     expect(told.size).toBeGreaterThan(15)
     for (const line of USAGE.split('\n')) expect(line.length).toBeLessThanOrEqual(100)
+  })
+})
+
+describe('the page of the documentation', () => {
+  const page = readFileSync(new URL('../../docs/clients.md', import.meta.url), 'utf8')
+  const inTables = (pattern: RegExp) =>
+    page
+      .split('\n')
+      .filter((line) => line.startsWith('| '))
+      .flatMap((line) => line.split('|')[1]?.match(pattern) ?? [])
+
+  it('tells of every option, and of no other', () => {
+    expect(new Set(inTables(/--[a-z][a-z-]*/g))).toEqual(new Set(USAGE.match(/--[a-z-]+/g)))
+  })
+
+  it('tells of every exit status, and of no other', () => {
+    expect(inTables(/^ \d+ $/g).map(Number)).toEqual(Object.values(STATUS))
   })
 })
