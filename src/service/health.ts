@@ -44,5 +44,16 @@ export function healthRoutes(app: FastifyInstance, isDraining: () => boolean, st
   })
 }
 
+/** What a process answers that only checks signs. */
+const OF_WORKERS = ['/livez', '/readyz', '/metrics']
+
+/** From now on everything else is refused: requests are for the processes that answer them. */
+export function answerHealthOnly(app: FastifyInstance) {
+  app.addHook('onRequest', async (request) => {
+    if (!OF_WORKERS.includes(request.routeOptions.url ?? ''))
+      throw new ServiceProblem('not-found', 'This process checks signs and answers no requests (ROLE=worker).')
+  })
+}
+
 const notReady = (type: 'busy' | 'store-unavailable', detail: string, seconds: string): ServiceProblem =>
   new ServiceProblem(type, detail, [], undefined, { 'retry-after': seconds })

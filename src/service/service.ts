@@ -17,7 +17,7 @@ import { dotPlanRoutes } from './dot-plans.js'
 import { correctionRoutes } from './corrections.js'
 import { drawingRoutes } from './drawings.js'
 import { causeOf, installErrorHandler, sendProblem } from './errors.js'
-import { healthRoutes } from './health.js'
+import { answerHealthOnly, healthRoutes } from './health.js'
 import { LongJson, readJson } from './json.js'
 import { installGuard, noteAccess } from './keys/guard.js'
 import { keyRoutes } from './keys/keys.js'
@@ -110,6 +110,7 @@ export async function buildService(
   installErrorHandler(app)
   await installSecurityHeaders(app)
   logRequests(app)
+  if (settings.role === 'worker') answerHealthOnly(app)
   installLoopGuard(app, watchLoop(), settings.loopDelayLimit)
   installNotFound(app, sendEitherWay)
   await app.register(cookie)

@@ -16,8 +16,10 @@ import { progressOf, send, signsNamed, untilDone } from './set.js'
 const ROUNDS = Number(process.env.FAULT_ROUNDS ?? 2)
 const SIGNS = Number(process.env.FAULT_SIGNS ?? 500)
 const PARTS = 5
-/** Milliseconds after which the process is killed at the latest. */
-const LATEST_KILL = 12_000
+/** Milliseconds by which the moment of the kill is shifted at most, so that it falls anywhere in a step. */
+const SHIFT = 1500
+/** The share of the rounds in which the process is killed while it takes the upload, not while it checks. */
+const WHILE_UPLOADING = 0.4
 const LONGEST_ROUND = 300_000
 
 let postgres: Postgres | undefined
@@ -50,13 +52,27 @@ async function upload(base: string, round: number, acknowledged: Acknowledged[])
   }
 }
 
+/** Waits for a moment anywhere on the way, however fast this machine is. */
+async function untilSomewhere(base: string, acknowledged: readonly Acknowledged[]): Promise<void> {
+  const uploading = Math.random() < WHILE_UPLOADING
+  const aim = Math.floor(Math.random() * SIGNS)
+  const isThere = async () => {
+    const [first] = acknowledged
+    if (!first) return false
+    if (uploading) return first.marks.length >= aim
+    return (await progressOf(base, first.id)).signs.done >= aim
+  }
+  while (aim > 0 && !(await isThere())) await wait(20)
+  await wait(Math.random() * SHIFT)
+}
+
 async function round(number: number, place: { folder: string } | { url: string }): Promise<void> {
   const environment: Record<string, string> =
     'folder' in place ? { DATA_DIR: place.folder } : { DATABASE_URL: place.url }
   const acknowledged: Acknowledged[] = []
   service = await startProcess(environment)
   const uploading = upload(service.base, number, acknowledged)
-  await wait(Math.random() * LATEST_KILL)
+  await untilSomewhere(service.base, acknowledged)
   await service.end('SIGKILL')
   await uploading
   const first = acknowledged[0]

@@ -23,3 +23,12 @@ it('is alive and ready, and stays alive but not ready while it drains', async ()
   // What still comes is answered: a load balancer takes a moment to look.
   await get('/v1/standards').expect(200)
 })
+
+it('answers for its health alone where it only checks signs', async () => {
+  const worker = await runningService({ role: 'worker' })
+  const get = (path: string) => request(worker.server).get(path)
+  await get('/livez').expect(200, { status: 'ok' })
+  await get('/readyz').expect(200, { status: 'ok' })
+  for (const path of ['/', '/docs', '/v1/standards', '/v1/submittals', '/nowhere']) await get(path).expect(404)
+  await worker.close()
+})

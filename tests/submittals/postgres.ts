@@ -14,13 +14,13 @@ const run = promisify(execFile)
 
 const DEBIAN = '/usr/lib/postgresql'
 
-/** The folder of `initdb` and `postgres`, or undefined where there is none. */
+const PROGRAMS = ['initdb', 'postgres', 'pg_dump', 'pg_restore']
+
+/** The folder of its programs, or undefined where there is none. */
 export const POSTGRES: string | undefined = [
   ...(existsSync(DEBIAN) ? readdirSync(DEBIAN).map((version) => join(DEBIAN, version, 'bin')) : []),
   ...(process.env.PATH ?? '').split(delimiter),
-]
-  .reverse()
-  .find((folder) => existsSync(join(folder, 'initdb')) && existsSync(join(folder, 'postgres')))
+].find((folder) => PROGRAMS.every((program) => existsSync(join(folder, program))))
 
 /** In CI there is no leaving it out: the tests fail where PostgreSQL is missing. */
 export const WITHOUT_POSTGRES = POSTGRES === undefined && !process.env.CI

@@ -1,3 +1,4 @@
+import { setImmediate } from 'node:timers/promises'
 import { sql } from 'kysely'
 import { newId } from '../store/ids.js'
 import type { Database, InTransaction } from '../store/tables.js'
@@ -28,11 +29,14 @@ export class TableQueue implements Queue {
       run_at,
       taken_until: null,
     }))
-    for (let from = 0; from < rows.length; from += ROWS_A_STATEMENT)
+    for (let from = 0; from < rows.length; from += ROWS_A_STATEMENT) {
       await transaction
         .insertInto('jobs')
         .values(rows.slice(from, from + ROWS_A_STATEMENT))
         .execute()
+      // SQLite answers at once; thousands of rows must not hold up what else this process answers.
+      await setImmediate()
+    }
   }
 
   async take(queue: QueueName, most: number): Promise<TakenJob[]> {
