@@ -49,10 +49,6 @@ describe('a submittal that is sent twice with the same key', () => {
     ['another name', () => upload('"k-two"', 'Other name')],
     ['another file name', () => upload('"k-two"', 'Spinning room', THEATER, 'H-205.svg')],
     ['another byte', () => upload('"k-two"', 'Spinning room', Buffer.concat([THEATER, Buffer.from('\n')]))],
-    [
-      'another address',
-      () => request(app.server).post('/v1/submittals/x/signs/y/notes').set('idempotency-key', 'k-two'),
-    ],
   ])('is refused with %s', async (_, send) => {
     await upload('"k-two"', 'Spinning room').expect(202)
     const response = await send().expect(422)
