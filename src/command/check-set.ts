@@ -23,7 +23,7 @@ export interface Asked {
 }
 
 /** Signs of one run, since all their reports are held in memory: as many as one piece of the service's evidence has. */
-const MOST_SIGNS = 2000
+export const MOST_SIGNS = 2000
 /** Digits of a digest that tell signs and sets apart. */
 const DIGITS = 16
 

@@ -6,7 +6,7 @@ import { problem } from '../submittals/intake/problem.js'
 import type { UploadedFile } from '../submittals/upload.js'
 
 /** Bytes of all files of one run together: as much as the service takes at once. */
-const MOST_BYTES = 100 * 1024 * 1024
+export const MOST_BYTES = 100 * 1024 * 1024
 
 /**
  * The files by their names from the working folder on, as pipelines name them. One that cannot be read is a problem and loses no

@@ -2,10 +2,15 @@ import { Piscina } from 'piscina'
 import type { Checked, Task } from './worker.js'
 import { problemOf } from './problem.js'
 
-/** Megabytes of heap of one thread, as in the service. */
-const HEAP = 256
-/** Milliseconds that one check may take: nobody waits for it in a shop, and a busy machine of a pipeline is slow. */
-const TIME = 60_000
+export interface ThreadLimits {
+  /** Megabytes of heap of one thread. */
+  heap: number
+  /** Milliseconds that one check may take. */
+  time: number
+}
+
+/** Heap as in the service; longer, since nobody waits for it in a shop and a busy machine of a pipeline is slow. */
+const USUAL: ThreadLimits = { heap: 256, time: 60_000 }
 /** Given to threads by the program itself: on old Nodes they would tell that JSON modules are experimental. */
 const QUIET = ['--disable-warning=ExperimentalWarning']
 
@@ -13,13 +18,16 @@ const QUIET = ['--disable-warning=ExperimentalWarning']
 export class Threads {
   private readonly pool: Piscina
 
-  constructor(count: number) {
+  constructor(
+    count: number,
+    private readonly limits = USUAL,
+  ) {
     this.pool = new Piscina({
       filename: new URL('./worker.js', import.meta.url).href,
       minThreads: 1,
       maxThreads: count,
       concurrentTasksPerWorker: 1,
-      resourceLimits: { maxOldGenerationSizeMb: HEAP },
+      resourceLimits: { maxOldGenerationSizeMb: limits.heap },
       execArgv: QUIET,
       env: {},
     })
@@ -30,9 +38,9 @@ export class Threads {
   /** Never fails: what goes wrong is told of the sign. */
   async check(task: Task): Promise<Checked> {
     try {
-      return (await this.pool.run(task, { signal: AbortSignal.timeout(TIME) })) as Checked
+      return (await this.pool.run(task, { signal: AbortSignal.timeout(this.limits.time) })) as Checked
     } catch (error) {
-      return { problem: whatWentWrong(error) }
+      return { problem: whatWentWrong(error, this.limits) }
     }
   }
 
@@ -41,10 +49,14 @@ export class Threads {
   }
 }
 
-function whatWentWrong(error: unknown): { title: string; detail: string } {
+function whatWentWrong(error: unknown, { heap, time }: ThreadLimits): { title: string; detail: string } {
   if (error instanceof Error && error.name === 'AbortError')
-    return problemOf({ type: 'too-complex', detail: `The check took longer than ${TIME} milliseconds.`, errors: [] })
+    return problemOf({ type: 'too-complex', detail: `The check took longer than ${time} milliseconds.`, errors: [] })
   if (error instanceof Error && 'code' in error && error.code === 'ERR_WORKER_OUT_OF_MEMORY')
-    return problemOf({ type: 'too-complex', detail: `The check needed more than ${HEAP} megabytes.`, errors: [] })
+    return problemOf({
+      type: 'too-complex',
+      detail: `The check needed more than ${heap} megabytes of memory.`,
+      errors: [],
+    })
   return { title: 'The check broke off', detail: error instanceof Error ? error.message : String(error) }
 }
