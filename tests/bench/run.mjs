@@ -18,6 +18,7 @@ import { madeRows } from './made.mjs'
 import { headLine, lineOf, ratioOf, row, spreadOf, timeInTurns } from './measure.mjs'
 import { performancePage } from './page.mjs'
 import { planRows } from './plans.mjs'
+import { setPageRows } from './set-page.mjs'
 import { stagesOf } from './stages.mjs'
 
 const quick = process.argv.includes('--quick')
@@ -88,6 +89,9 @@ lines.push(...(await correctionRows(translator, standards, options, quick ? turn
 
 // 3. Making a drawing, its own check included.
 lines.push(...(await madeRows(translator, standards, options, quick ? turns : few)))
+
+// The page of a large set.
+lines.push(...(await setPageRows(translator, quick ? turns : few)))
 
 // 4. A JSON check over HTTP, against a route that validates the same body and answers nothing. Every request differs.
 const example = JSON.parse(readFileSync(new URL('./sign.json', import.meta.url), 'utf8'))

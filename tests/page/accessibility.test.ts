@@ -70,6 +70,7 @@ describe.skipIf(cannotLook)('the pages in a browser', () => {
       fetch(`${address}/${path}`, { method: 'POST', body: new URLSearchParams(fields), redirect: 'manual' })
     const text = await (await fetch(address)).text()
     const fingerprint = /name="fingerprint" value="(\w+)"/.exec(text)?.[1] ?? ''
+    expect(fingerprint).not.toBe('')
     const waiver = { fingerprint, reason: 'The wall is tiled.', authority: 'V 12', author: 'R. Ferrante' }
     const readings = {
       'values-braille.dotHeight': '0.71 0.74',

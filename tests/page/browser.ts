@@ -29,13 +29,16 @@ export const openBrowser = (): Promise<Browser> =>
     ],
   })
 
+const LONG = 60_000
+
 export interface Listening {
   app: FastifyInstance
   base: string
 }
 
 export async function listening(settings: Partial<Settings> = {}): Promise<Listening> {
-  const app = await runningService(settings)
+  // What is tested here is not how long a check may take on a machine that is shared.
+  const app = await runningService({ timeLimit: LONG, ...settings })
   await app.listen({ host: '127.0.0.1', port: 0 })
   const { port } = app.server.address() as AddressInfo
   return { app, base: `http://127.0.0.1:${port}` }
