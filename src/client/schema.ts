@@ -41,6 +41,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/metrics": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * How does the service do?
+         * @description Counters and measurements in the text format of Prometheus. It needs no key, so that it must not be reachable from outside; METRICS=off leaves it out.
+         */
+        get: operations["getMetrics"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/checks": {
         parameters: {
             query?: never;
@@ -3640,7 +3660,7 @@ export interface operations {
                     "application/json": components["schemas"]["Health"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -3678,7 +3698,36 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    getMetrics: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The measurements. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/plain": string;
+                };
+            };
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -3818,7 +3867,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -3953,7 +4002,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -4058,7 +4107,16 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description [The service is busy](/docs/problems/busy) */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -4173,7 +4231,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -4308,7 +4366,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -4437,7 +4495,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -4493,7 +4551,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -4564,7 +4622,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -4635,7 +4693,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -4710,7 +4768,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -4788,7 +4846,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -4906,7 +4964,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -5004,7 +5062,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -5134,7 +5192,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -5211,7 +5269,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -5286,7 +5344,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -5372,7 +5430,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -5449,7 +5507,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -5529,7 +5587,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -5594,7 +5652,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -5711,7 +5769,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -5788,7 +5846,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -5863,7 +5921,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -5970,7 +6028,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -6077,7 +6135,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -6156,7 +6214,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -6233,7 +6291,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -6314,7 +6372,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -6445,7 +6503,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -6573,7 +6631,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -6704,7 +6762,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -6783,7 +6841,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -6914,7 +6972,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -7016,7 +7074,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -7118,7 +7176,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -7220,7 +7278,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -7322,7 +7380,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -7424,7 +7482,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -7526,7 +7584,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -7628,7 +7686,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -7730,7 +7788,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -7832,7 +7890,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -7934,7 +7992,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -8022,7 +8080,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -8110,7 +8168,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -8198,7 +8256,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -8286,7 +8344,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -8365,7 +8423,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -8430,7 +8488,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -8544,7 +8602,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;
@@ -8619,7 +8677,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500). */
+            /** @description Any other problem: a method that the path does not have (405), a fault of the service (500), more work than it can do (503). */
             default: {
                 headers: {
                     [name: string]: unknown;

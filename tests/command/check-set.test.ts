@@ -31,7 +31,7 @@ const checked = async (): Promise<Checked> => ({ report, drawing: null })
 describe('a set of the command line', () => {
   it('asks as the service asks of a kept sign: what a description says comes before what is said of all', async () => {
     const tasks: Task[] = []
-    const described = { ...signs(1)[0], mark: 'L-1' } as UploadedSign
+    const described = { ...signs(1)[0], mark: 'L-1' }
     const drawn: UploadedSign = {
       mark: 'L-2',
       location: null,
