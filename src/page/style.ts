@@ -66,7 +66,7 @@ details>.inside{padding:.5rem 0 .25rem}
 .finding.open{border-left-color:var(--open);border-left-style:double}
 .finding:target,.finding.lit{background:var(--wash);box-shadow:0 0 0 3px var(--link)}
 svg .place{cursor:pointer;outline:none}
-svg .place rect{fill:#ffb000;fill-opacity:0;stroke:#111;stroke-opacity:0;vector-effect:non-scaling-stroke;stroke-width:4px;pointer-events:all}
+svg .place rect{fill:#ffb000;fill-opacity:0;stroke:#ffb000;stroke-opacity:0;filter:drop-shadow(0 0 1.5px #000);vector-effect:non-scaling-stroke;stroke-width:4px;pointer-events:all}
 svg .place:hover rect,svg .place:focus rect,svg .place.lit rect,svg .place:target rect{fill-opacity:.22;stroke-opacity:1}
 figure .caption{color:#1b2430}
 @media (min-width:64rem){.beside{grid-template-columns:minmax(0,6fr) minmax(0,7fr)}.beside>.drawing{position:sticky;top:1rem;align-self:start;max-height:calc(100vh - 2rem);overflow:auto}.beside>.drawing figure svg{max-height:70vh;width:100%}}
