@@ -37,6 +37,7 @@ import { changeRoutes } from './submittals/changes.js'
 import { createRoutes } from './submittals/create.js'
 import { evidenceRoutes } from './submittals/evidence.js'
 import { eventRoutes } from './submittals/events.js'
+import { openStore } from '../submittals/store/connect.js'
 import { openKeeping } from './submittals/open.js'
 import { signRoutes } from './submittals/signs.js'
 import { submittalRoutes } from './submittals/submittals.js'
@@ -49,6 +50,8 @@ import { openWatching } from './watching/watching.js'
 
 export interface Dependencies {
   translator: Translator
+  /** Opens the store of submittals. */
+  open?: typeof openStore
 }
 
 declare module 'fastify' {
@@ -64,7 +67,7 @@ const REQUEST_TIMEOUT = 120_000
 /** Builds the whole HTTP service, ready to listen or to be injected into. `close()` stops it and its threads. */
 export async function buildService(
   settings: Settings,
-  { translator }: Dependencies = { translator: createTranslator() },
+  { translator, open = openStore }: Dependencies = { translator: createTranslator() },
 ): Promise<FastifyInstance> {
   const app: FastifyInstance = Fastify({
     logger: loggerOptions(settings.logLevel),
@@ -94,7 +97,7 @@ export async function buildService(
   })
   const onThreadError = (err: Error) => app.log.error({ err }, 'a worker thread failed')
   const pool = new Pool(settings, onThreadError, watching.meters?.pool)
-  const kept = await openKeeping(settings, pool, app.log, watching)
+  const kept = await openKeeping(settings, pool, app.log, watching, open)
   app.addHook('onListen', async () => {
     pool.start()
     kept.start()

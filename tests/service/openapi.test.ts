@@ -131,8 +131,9 @@ describe('every documented answer', () => {
     expect(report.ignored).toEqual([])
   })
 
-  it('that is a problem is provoked here, and no other is', async () => {
-    const documentedProblems = operations().flatMap(({ operation }) =>
+  it('that is a problem is provoked here, and no other is; of what is kept, in tests of its own', async () => {
+    const pure = operations().filter(({ path }) => !/^\/v1\/(submittals|webhooks|keys)/.test(path))
+    const documentedProblems = pure.flatMap(({ operation }) =>
       Object.entries(operation.responses).flatMap(([status, { content }]) =>
         Object.keys(content?.['application/problem+json']?.examples ?? {}).map(
           (type) => `${operation.operationId} ${status} ${type}`,

@@ -39,6 +39,7 @@ export const STUCK: Partial<Settings> = {
   timeLimit: 200,
   pageTimeLimit: 200,
   planTimeLimit: 200,
+  uploadTimeLimit: 200,
   queueLimit: 0,
   longestShortWait: 0,
 }

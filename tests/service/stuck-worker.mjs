@@ -2,6 +2,7 @@
 export default function work({ task, begun }) {
   begun.postMessage('begun')
   begun.close()
+  if (task.kind === 'upload') for (;;);
   const order = Buffer.from(
     task.input.drawing ?? task.input.check?.drawing ?? task.input.order?.lettering[0].text ?? [],
   ).toString()

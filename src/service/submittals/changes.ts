@@ -43,6 +43,7 @@ export function changeRoutes(app: FastifyInstance, keeping: Keeping) {
     MEASURED_EXAMPLE,
     Change,
     202,
+    ['not-now'],
   )
   app.post(`${at}/measurements`, route({ ...measurements, once: true }, SignParams), async (request, reply) => {
     const actor = actorOf(request)
@@ -63,6 +64,7 @@ export function changeRoutes(app: FastifyInstance, keeping: Keeping) {
     INSTALLATION_EXAMPLE,
     Change,
     202,
+    ['not-now'],
   )
   app.put(`${at}/installation`, route(installation, SignParams), async (request, reply) => {
     const { units, ...facts } = bodyOf(InstallationRequest, request)
@@ -164,12 +166,12 @@ function described(
   example: unknown,
   answer: z.ZodType,
   status: number,
+  more: ProblemType[] = [],
 ): Described {
   const requests: Operation['requests'] = {
     'application/json': { schema, examples: { example: { summary, value: () => example } } },
   }
-  const problems: ProblemType[] = [...BODY_PROBLEMS, 'not-now']
-  return { id, summary, description, requests, answer, status, problems }
+  return { id, summary, description, requests, answer, status, problems: [...BODY_PROBLEMS, ...more] }
 }
 
 /** @throws {Refusal} `invalid-description` with pointers @throws {ServiceProblem} for what is no JSON */

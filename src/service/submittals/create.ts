@@ -3,6 +3,7 @@ import type { Asker } from '../admission/fair-line.js'
 import type { FastifyInstance } from 'fastify'
 import type { z } from 'zod'
 import { DEFAULT_STANDARDS, Options, Standards, type Options as CheckOptions } from '../../check-options.js'
+import { Refusal } from '../../refusal.js'
 import { findStandards } from '../../standards/catalogue.js'
 import { LONGEST_NAME, text } from '../../sign/text.js'
 import { addSigns, createSubmittal, ownSubmittal, type Received } from '../../submittals/create.js'
@@ -79,8 +80,8 @@ export function createRoutes(app: FastifyInstance, keeping: Keeping, pool: Pool)
     id: 'addSigns',
     summary: 'Add signs to a submittal',
     description:
-      'Takes what creating one takes; the signs come behind those that are there. Its name, standards and options stay.',
-    problems: [...PROBLEMS, 'not-now'],
+      'Takes the files or the signs that creating one takes; they come behind those that are there. Its name, standards and options stay, so that none may be given.',
+    problems: [...PROBLEMS.filter((type) => type !== 'unknown-standard'), 'not-now'],
   }
   app.post(
     '/v1/submittals/:submittal/signs',
@@ -91,13 +92,25 @@ export function createRoutes(app: FastifyInstance, keeping: Keeping, pool: Pool)
       await ownSubmittal(keeping, actor, submittal)
       const sent = await readUploadRequest(request)
       return once(keeping, request, reply, contentOf(sent), async (keep) => {
-        const { received } = await receive(sent, pool, askerOf(request))
+        const { received, fields } = await receive(sent, pool, askerOf(request))
+        refuseFields(fields)
         await addSigns(keeping, actor, submittal, received, async (transaction, id) =>
           keep(transaction, await accepted(within(keeping, transaction), actor, id)),
         )
       })
     },
   )
+}
+
+/** @throws {Refusal} `invalid-description`: nobody is to believe that further signs are held against other standards */
+function refuseFields(fields: Fields): void {
+  const given = Object.keys(fields)
+  if (given.length === 0) return
+  const errors = given.map((name) => ({
+    pointer: `/${name}`,
+    detail: `“${name}” belongs to the submittal and stays as it is; leave it out.`,
+  }))
+  throw new Refusal('invalid-description', 'Further signs bring nothing that is said of the whole set.', errors)
 }
 
 async function accepted(keeping: Keeping, actor: Actor, id: string): Promise<Answer> {

@@ -33,7 +33,10 @@ export class EvidencePool {
   private threads: Piscina | undefined
   private taken = 0
 
-  constructor(private readonly settings: EvidenceSettings) {}
+  constructor(
+    private readonly settings: EvidenceSettings,
+    private readonly onError: (error: Error) => void,
+  ) {}
 
   /**
    * @returns the form as it is written, or undefined when there is nothing to write; it begins when its first piece is there, so that
@@ -84,7 +87,8 @@ export class EvidencePool {
 
   private start(): Piscina {
     const { worker, heapLimit } = this.settings
-    this.threads ??= new Piscina({
+    if (this.threads) return this.threads
+    this.threads = new Piscina({
       filename: worker.href,
       minThreads: 0,
       maxThreads: 1,
@@ -93,6 +97,8 @@ export class EvidencePool {
       resourceLimits: { maxOldGenerationSizeMb: heapLimit },
       env: {},
     })
+    // Without a listener a thread that dies would take the process with it.
+    this.threads.on('error', this.onError)
     return this.threads
   }
 

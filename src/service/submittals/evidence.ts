@@ -54,7 +54,7 @@ const TITLES: Record<SetForm, string> = {
 }
 
 export function evidenceRoutes(app: FastifyInstance, keeping: Keeping, { evidence }: Settings) {
-  const pool = new EvidencePool(evidence)
+  const pool = new EvidencePool(evidence, (err) => app.log.error({ err }, 'the thread that writes evidence failed'))
   const painter = new Painter((err) => app.log.warn({ err }, 'a picture could not be made'))
   app.addHook('onClose', async () => {
     painter.close()

@@ -10,7 +10,7 @@ import type { Queue } from '../../submittals/queue/queue.js'
 import { TableQueue } from '../../submittals/queue/table-queue.js'
 import { forgetClaims } from '../../submittals/replays.js'
 import { now } from '../../submittals/store/ids.js'
-import { openStore, type Store } from '../../submittals/store/connect.js'
+import type { openStore, Store } from '../../submittals/store/connect.js'
 import { deliver, isTaken } from '../../submittals/webhooks/deliver.js'
 import { send } from '../../submittals/webhooks/send.js'
 import { Sweeping } from '../../submittals/sweeping.js'
@@ -39,8 +39,9 @@ export async function openKeeping(
   pool: Pool,
   log: FastifyBaseLogger,
   watching: Watching,
+  open: typeof openStore,
 ): Promise<KeepingService> {
-  const store = await openStore(settings.place, (err) => log.error({ err }, 'the database reports a fault'))
+  const store = await open(settings.place, (err) => log.error({ err }, 'the database reports a fault'))
   const queue = queueOf(store, log)
   try {
     await queue.start()
