@@ -64,8 +64,8 @@ export const DEFAULT_SETTINGS: Settings = {
   heapLimit: 256,
   queueLimit: 16 * availableParallelism(),
   longestWait: 5000,
-  longestShortWait: 500,
-  loopDelayLimit: 250,
+  longestShortWait: 2000,
+  loopDelayLimit: 1000,
   evidence: {
     worker: new URL('./submittals/evidence-worker.js', import.meta.url),
     timeLimit: 180_000,

@@ -10,7 +10,18 @@ export const WORKER = new URL('../../dist/service/worker.js', import.meta.url)
 /** A service that does not listen, with as few threads as will do. The time is long, because tests share the machine. */
 export const runningService = (settings: Partial<Settings> = {}): Promise<FastifyInstance> =>
   buildService(
-    { ...DEFAULT_SETTINGS, logLevel: 'silent', worker: WORKER, threads: 1, timeLimit: 20_000, ...settings },
+    {
+      ...DEFAULT_SETTINGS,
+      logLevel: 'silent',
+      worker: WORKER,
+      threads: 1,
+      timeLimit: 20_000,
+      // Tests share the machine: none of them is to be turned away because others are at work.
+      longestWait: 600_000,
+      longestShortWait: 600_000,
+      loopDelayLimit: 600_000,
+      ...settings,
+    },
     { translator: createTranslator() },
   )
 

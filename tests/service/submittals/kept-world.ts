@@ -31,7 +31,17 @@ export async function keptWorld(settings: Partial<Settings> = {}): Promise<KeptW
   const trouble: KeptWorld['trouble'] = { is: 'none' }
   const opened: Store[] = []
   const app = await buildService(
-    { ...DEFAULT_SETTINGS, logLevel: 'silent', worker: WORKER, threads: 1, timeLimit: 20_000, ...settings },
+    {
+      ...DEFAULT_SETTINGS,
+      logLevel: 'silent',
+      worker: WORKER,
+      threads: 1,
+      timeLimit: 20_000,
+      longestWait: 600_000,
+      longestShortWait: 600_000,
+      loopDelayLimit: 600_000,
+      ...settings,
+    },
     {
       translator: createTranslator(),
       open: async (place, onError) => {
