@@ -86,9 +86,12 @@ describe('a key', () => {
     },
   )
 
-  it.each([`"${'a'.repeat(255)}"`, 'a'.repeat(255), '"a \\" \\\\ b"', 'sf-token/with:all*'])('is taken as %s', async (key) => {
-    await upload(key, 'Long key').expect(202)
-  })
+  it.each([`"${'a'.repeat(255)}"`, 'a'.repeat(255), '"a \\" \\\\ b"', 'sf-token/with:all*'])(
+    'is taken as %s',
+    async (key) => {
+      await upload(key, 'Long key').expect(202)
+    },
+  )
 })
 
 describe('what is added to a sign', () => {
