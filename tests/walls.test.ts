@@ -107,6 +107,20 @@ describe('what is kept', () => {
   })
 })
 
+describe('the page', () => {
+  it('is known to the service alone, in the one file that puts it together', () => {
+    const known = files.filter(({ folder, ours }) => folder !== 'page' && ours.map(folderOf).includes('page'))
+    expect(known.map(({ path }) => path)).toEqual(['service/service.ts'])
+  })
+  it.each(files.filter((f) => f.folder === 'page').map((f) => [f.path, f] as const))(
+    '%s shows what was judged and kept, and judges nothing',
+    (_, { ours }) => {
+      const folders = ['page', 'service', 'submittals', 'report', 'sign', 'standards', '.']
+      expect(ours.filter((target) => !folders.includes(folderOf(target)))).toEqual([])
+    },
+  )
+})
+
 describe('the command line', () => {
   it.each(files.filter((f) => f.folder === 'command').map((f) => [f.path, f] as const))(
     '%s keeps nothing, asks nobody and knows of the service only how it words problems',

@@ -13,6 +13,7 @@ const OF_THE_FORM: ProblemCause['type'][] = [
   'malformed-json',
   'no-signs',
   'not-now',
+  'organisation-limit',
   'storage-full',
   'too-complex',
   'too-large',
