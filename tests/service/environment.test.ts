@@ -65,6 +65,24 @@ describe('the environment', () => {
     expect(refusals({ WEBHOOKS_PRIVATE: 'yes' })).toHaveLength(1)
   })
 
+  it('has measurements unless they are turned off', () => {
+    expect(settings({})).toMatchObject({ metrics: true })
+    expect(settings({ METRICS: 'off' })).toMatchObject({ metrics: false })
+  })
+
+  it('sends traces where the variables of OpenTelemetry ask for them (its specification, environment variables)', () => {
+    const to = { OTEL_EXPORTER_OTLP_ENDPOINT: 'http://collector:4318' }
+    expect(settings({})).toMatchObject({ traces: false })
+    expect(settings(to)).toMatchObject({ traces: true })
+    expect(settings({ OTEL_EXPORTER_OTLP_TRACES_ENDPOINT: 'http://c/v1/traces' })).toMatchObject({ traces: true })
+    expect(settings({ ...to, OTEL_SDK_DISABLED: 'True' })).toMatchObject({ traces: false })
+    expect(settings({ ...to, OTEL_TRACES_EXPORTER: 'none' })).toMatchObject({ traces: false })
+    expect(readEnvironment(to)).toMatchObject({ remarks: [] })
+    expect(readEnvironment({ ...to, OTEL_EXPORTER_OTLP_PROTOCOL: 'grpc' })).toMatchObject({
+      remarks: [expect.stringContaining('http/json')],
+    })
+  })
+
   it('has several processes share one PostgreSQL only', () => {
     for (const ROLE of ['api', 'worker']) {
       expect(refusals({ ROLE })[0]).toContain('DATABASE_URL')
@@ -82,6 +100,7 @@ describe('the environment', () => {
     { RATE_LIMIT: '-1' },
     { RATE_LIMIT: 'much' },
     { OPEN_SIGNS: '1.5' },
+    { METRICS: 'maybe' },
   ] as Record<string, string>[])('names what is wrong in %j', (variables) => {
     expect(refusals(variables)[0]).toContain(Object.keys(variables)[0])
   })

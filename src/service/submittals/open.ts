@@ -70,8 +70,10 @@ export async function openKeeping(
       checkSign(job, {
         keeping,
         check: (question) => checkInThread(pool, question, watching),
-        givenUp: () =>
-          problemOf('internal-error', 'The sign could not be checked, although it was tried several times.'),
+        givenUp: () => {
+          watching.meters?.rejected('sign', 'internal-error')
+          return problemOf('internal-error', 'The sign could not be checked, although it was tried several times.')
+        },
         whenChecked: (transaction, submittal) => whenChecked(keeping, transaction, submittal),
       }),
     onError: (err) => log.error({ err }, 'work on a submittal failed; it will be tried again'),
