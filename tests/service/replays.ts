@@ -221,9 +221,4 @@ export const REPLAYS: Replay[] = [
   ),
   replay('getCommonWindows', 'invalid-parameters', (app) => request(app.server).get('/v1/standards/common')),
   replay('getCommonWindows', 'unknown-standard', (app) => request(app.server).get('/v1/standards/common?ids=none')),
-  // Last, because a service that drains goes on draining.
-  replay('isReady', 'busy', (app) => {
-    app.drain()
-    return request(app.server).get('/readyz')
-  }),
 ]

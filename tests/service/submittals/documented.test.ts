@@ -43,7 +43,7 @@ beforeAll(async () => {
     .object({ paths: z.record(z.string(), z.record(z.string(), Operation)) })
     .parse((await request(plain.app.server).get('/openapi.json')).body)
   operations = Object.entries(paths)
-    .filter(([path]) => /^\/v1\/(submittals|webhooks)/.test(path))
+    .filter(([path]) => /^\/(readyz|v1\/(submittals|webhooks))/.test(path))
     .flatMap(([path, methods]) =>
       Object.entries(methods).map(([method, { operationId, responses }]) => ({
         id: operationId,
@@ -148,6 +148,10 @@ const PROVOKED: Partial<Record<ProblemType, (operation: Operation) => Promise<An
   },
   'too-complex': async (operation) => send(slow, await right(slow, operation)),
   busy: async (operation) => {
+    if (operation.id === 'isReady') {
+      slow.app.drain()
+      return send(slow, await right(slow, operation))
+    }
     if (operation.id !== 'watchSubmittal') {
       const sent = await right(busy, operation)
       const both = await Promise.all([send(busy, sent), send(busy, sent)])
