@@ -11,7 +11,7 @@ import { code, Html, isolated, markup, NOTHING } from './html-tag.js'
 import { fillIn, undecidedSection } from './html-undecided.js'
 import { wrongSection } from './html-wrong.js'
 import { numbered, type Numbers } from './numbering.js'
-import { isBare, NO_OVERLAY, type Overlay } from './overlay.js'
+import { isBare, NO_OVERLAY, outdatedWords, type Overlay } from './overlay.js'
 import { placeWords } from './place-words.js'
 import type { ReportStage } from './finding-schema.js'
 import type { Report } from './schema.js'
@@ -44,7 +44,7 @@ export function reportHtml(report: Report, drawing: string, overlay: Overlay = N
           <h1>${isolated(name)}</h1>
         </header>
         <main>
-          ${section('verdict', 'Verdict', verdict(report))}
+          ${section('verdict', 'Verdict', markup`${outdated(overlay)} ${verdict(report)}`)}
           ${report.standards.length > 1 ? severalStandards(report, numbers, drawing, on) : oneStandard(report, numbers, drawing, on)}
           ${isBare(overlay) ? NOTHING : section('laid-over', 'Waivers, notes and added readings', overlaySection(report, on))}
           ${section('reading', 'What the sign reads', readingSection(report))}
@@ -92,6 +92,11 @@ const figure = (drawing: string): Html =>
       Drawn from what was measured; panel and characters in their own colours where these are known. Solid frames fail; dashed frames with a question mark are undecided.
     </figcaption>
   </figure>`
+
+function outdated(overlay: Overlay): Html {
+  const words = outdatedWords(overlay)
+  return words === undefined ? NOTHING : markup`<p><strong>Out of date.</strong> ${words}</p>`
+}
 
 function verdict(report: Report): Html {
   const stages = (['drawing', 'product', 'site'] as ReportStage[]).map((stage) => {

@@ -8,12 +8,24 @@ import type { SetSign, SetWaiver } from './set/evidence.js'
  * What people lay over a report: waivers, notes, readings that were added. It stands beside the findings and changes none of them:
  * a finding that was waived still fails.
  */
-export type Overlay = Pick<SetSign, 'waivers' | 'notes' | 'measurements'>
+export type Overlay = Pick<SetSign, 'waivers' | 'notes' | 'measurements' | 'outdated'>
 
 export const NO_OVERLAY: Overlay = { waivers: [], notes: [], measurements: [] }
 
 export const isBare = ({ waivers, notes, measurements }: Overlay): boolean =>
   waivers.length + notes.length + measurements.length === 0
+
+const OUTDATED =
+  'This report was made before the last readings or facts of the place were added, and knows nothing of them.'
+
+const WHY_OUTDATED: Record<NonNullable<SetSign['outdated']>, string> = {
+  queued: 'The sign waits to be checked again.',
+  cancelled: 'The submittal was cancelled before the sign was checked again.',
+}
+
+/** What must be said beside the verdict of a report that is not the last word; undefined where it is. */
+export const outdatedWords = ({ outdated }: Pick<Overlay, 'outdated'>): string | undefined =>
+  outdated && `${OUTDATED} ${WHY_OUTDATED[outdated]}`
 
 /** The waivers that were given for this finding and hold or held; those that it does not need any more are not shown at it. */
 export const waiversFor = ({ waivers }: Overlay, { fingerprint }: Pick<Finding, 'fingerprint'>): SetWaiver[] =>

@@ -1,6 +1,6 @@
 import { NO_CERTIFICATION } from './caveats.js'
 import { numbered } from './numbering.js'
-import { NO_OVERLAY, type Overlay } from './overlay.js'
+import { NO_OVERLAY, outdatedWords, type Overlay } from './overlay.js'
 import { passedSection, toMeasureSection, undecidedSection, wrongSection } from './pdf-findings.js'
 import { overlaySection } from './pdf-overlay.js'
 import { Paper } from './pdf-paper.js'
@@ -21,6 +21,8 @@ export function reportPdf(report: Report, drawing: string, overlay: Overlay = NO
   paper.heading(1, name)
   paper.paragraph('Report on a tactile sign')
   paper.heading(2, 'Verdict')
+  const outdated = outdatedWords(overlay)
+  if (outdated !== undefined) paper.paragraph(outdated, 'Out of date. ')
   verdict(paper, report)
   figure(paper, drawing, 'alone')
   wrongSection(paper, report, failing, overlay)

@@ -1,5 +1,5 @@
-import type { SignRow, SubmittalRow } from './store/tables.js'
-import type { Keeping } from './keeping.js'
+import { NotKept, type Keeping } from './keeping.js'
+import type { Database, SignRow, SubmittalRow } from './store/tables.js'
 
 /** Everything that the evidence of a submittal is made of, as it lies in the store: plain data that crosses threads. */
 
@@ -7,6 +7,8 @@ export interface EvidenceRows {
   submittal: SubmittalRow
   /** Time of the last event. */
   asOf: string
+  /** Signs that come before these; null where one sign was asked for. */
+  from: number | null
   signs: SignRow[]
   /** Gzipped report and drawing of a sign, by its id. */
   reports: Map<string, { body: Uint8Array; picture: Uint8Array }>
@@ -31,12 +33,21 @@ export type SignChoice = { from: number; count: number } | { sign: string }
 /** Ids of one statement. */
 const IDS_A_STATEMENT = 500
 
-export async function evidenceRows(
-  { store }: Keeping,
-  submittal: SubmittalRow,
-  choice: SignChoice,
-): Promise<EvidenceRows> {
-  const { db } = store
+/**
+ * All of it as it is at one moment: what is changed meanwhile is not in it, nor in the end of the history that it names.
+ * @param known the submittal as it was found for whoever asks @throws {NotKept} when it has been deleted since
+ */
+export async function evidenceRows({ store }: Keeping, known: SubmittalRow, choice: SignChoice): Promise<EvidenceRows> {
+  const reading = store.db.transaction()
+  const atOnce = store.pool ? reading.setIsolationLevel('repeatable read').setAccessMode('read only') : reading
+  return atOnce.execute(async (db) => {
+    const submittal = await db.selectFrom('submittals').selectAll().where('id', '=', known.id).executeTakeFirst()
+    if (!submittal) throw new NotKept()
+    return rowsOf(db, submittal, choice)
+  })
+}
+
+async function rowsOf(db: Database, submittal: SubmittalRow, choice: SignChoice): Promise<EvidenceRows> {
   const last = await db
     .selectFrom('events')
     .select('at')
@@ -56,6 +67,7 @@ export async function evidenceRows(
   const rows: EvidenceRows = {
     submittal,
     asOf: last?.at ?? submittal.created_at,
+    from: 'from' in choice ? choice.from : null,
     signs,
     reports: new Map(),
     waivers: [],
@@ -71,7 +83,7 @@ export async function evidenceRows(
   return rows
 }
 
-async function addBeside(db: Keeping['store']['db'], rows: EvidenceRows, ids: string[]): Promise<void> {
+async function addBeside(db: Database, rows: EvidenceRows, ids: string[]): Promise<void> {
   const reports = await db
     .selectFrom('reports')
     .innerJoin('signs', (join) =>

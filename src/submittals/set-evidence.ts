@@ -21,10 +21,16 @@ export function setEvidenceOf(rows: EvidenceRows, today: string): SetEvidence {
     createdAt: submittal.created_at,
     asOf,
     signs: signs.map((sign) => setSign(sign, rows, beside, today)),
+    ...partOf(rows),
     setFindings: parsed(submittal.set_findings),
     intakeProblems: parsed(submittal.problems),
     history: { events: submittal.event_count, head: submittal.event_head },
   }
+}
+
+/** Signs that were asked for by themselves are no part of the evidence on a set. */
+function partOf({ submittal: { total }, from, signs }: EvidenceRows): Pick<SetEvidence, 'part'> {
+  return from === null || signs.length === total ? {} : { part: { from, total } }
 }
 
 interface Beside {
@@ -45,6 +51,7 @@ function setSign(row: SignRow, { reports }: EvidenceRows, beside: Beside, today:
     door,
     files: parsed(row.files),
     report,
+    ...outdated(row),
     drawing: kept ? unpacked(kept.picture) : null,
     problem: row.problem === null ? null : problemOf(parsed(row.problem)),
     waivers: (beside.waivers.get(id) ?? []).map(({ sign: _, ...waiver }) => ({
@@ -58,6 +65,10 @@ function setSign(row: SignRow, { reports }: EvidenceRows, beside: Beside, today:
     }),
   }
 }
+
+/** A report is of one revision of its sign. */
+const outdated = ({ report_revision, revision, state }: SignRow): Pick<SetSign, 'outdated'> =>
+  report_revision === null || report_revision === revision || state === 'done' ? {} : { outdated: state }
 
 const problemOf = ({ title, detail }: { title: string; detail: string }) => ({ title, detail })
 

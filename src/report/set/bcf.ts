@@ -3,7 +3,7 @@ import { zipSync, type Zippable } from 'fflate'
 import type { Finding } from '../finding-schema.js'
 import { Html, markup, NOTHING } from '../html-tag.js'
 import { escaped, plain } from '../markup.js'
-import { STANDING_WORDS, waiversFor, waiverWords } from '../overlay.js'
+import { outdatedWords, STANDING_WORDS, waiversFor, waiverWords } from '../overlay.js'
 import { NO_CERTIFICATION } from '../caveats.js'
 import { standardOfRequirement } from '../../standards/requirement-id.js'
 import type { SetEvidence, SetSign, SetWaiver } from './evidence.js'
@@ -116,7 +116,8 @@ function topicMarkup(topic: Topic, { evidence, options, author }: Book, viewpoin
   const places = [sign.location && `Place: ${sign.location}`, sign.door && `Door: ${sign.door}`].filter(
     (line) => !!line,
   )
-  const lines = [...findingLines(finding), ...places, NO_CERTIFICATION]
+  const outdated = outdatedWords(sign)
+  const lines = [...(outdated === undefined ? [] : [outdated]), ...findingLines(finding), ...places, NO_CERTIFICATION]
   const links = options.base ? [`${options.base}/v1/submittals/${encodeURIComponent(evidence.id)}`] : []
   return markup`<Markup>
     <Topic Guid="${guid}" TopicType="${TYPE}" TopicStatus="${status}">

@@ -3,7 +3,7 @@ import { csvTable, type Cell } from '../csv-table.js'
 import type { Finding } from '../finding-schema.js'
 import { waiversFor } from '../overlay.js'
 import type { SetEvidence, SetSign } from './evidence.js'
-import { whyNoReport } from './outcome.js'
+import { reportProblem } from './outcome.js'
 
 /** The columns before those of a finding. */
 const SIGN_COLUMNS: Record<string, (sign: SetSign) => Cell> = {
@@ -39,13 +39,13 @@ function rowsOf(sign: SetSign): Cell[][] {
   const columns = Object.values(FINDING_COLUMNS)
   const { report } = sign
   if (!report)
-    return [[...first, ...columns.map(() => null), ...LAST_COLUMNS.slice(1).map(() => null), whyNoReport(sign)]]
+    return [[...first, ...columns.map(() => null), ...LAST_COLUMNS.slice(1).map(() => null), reportProblem(sign)]]
   return report.findings.map((finding) => [
     ...first,
     ...columns.map((cell) => cell(finding)),
     report.id,
     ...waiverCells(sign, finding),
-    null,
+    reportProblem(sign),
   ])
 }
 

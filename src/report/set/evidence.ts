@@ -14,6 +14,8 @@ export interface SetEvidence {
   /** When the evidence was put together. It is the time of the last event, so that the same state gives the same bytes. */
   asOf: string
   signs: SetSign[]
+  /** Where it is of some signs only: how many come before them, and how many the submittal has. Absent: it is of all. */
+  part?: { from: number; total: number }
   /** What is wrong with the set as a whole. */
   setFindings: SetFinding[]
   /** What of the upload could not be used. */
@@ -35,6 +37,8 @@ export interface SetSign {
   report: Report | null
   /** The sign redrawn with its findings marked (`reportSvg`); null without a report. */
   drawing: string | null
+  /** The report is of before the last readings or facts that were added: why there is none with them. Absent: it has all. */
+  outdated?: 'queued' | 'cancelled'
   /** Why there is no report, as a problem document says it. */
   problem: { title: string; detail: string } | null
   waivers: SetWaiver[]

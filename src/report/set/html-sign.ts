@@ -1,5 +1,5 @@
 import { clauseOf, numbered } from '../numbering.js'
-import { isBare } from '../overlay.js'
+import { isBare, outdatedWords } from '../overlay.js'
 import { placeWords } from '../place-words.js'
 import { STAGES } from '../finding-schema.js'
 import { spokenCells } from '../braille-words.js'
@@ -61,7 +61,8 @@ const laidOver = (report: Pick<Report, 'findings'>, on: OnPage): Html =>
 function facts(sign: SetSign): Html {
   const { report, files } = sign
   const where = placeOf(sign)
-  return markup`${report ? verdict(report) : markup`<p class="verdict"><strong>No report</strong>${isolated(whyNoReport(sign))}</p>`}
+  const outdated = outdatedWords(sign)
+  return markup`${outdated === undefined ? NOTHING : markup`<p><strong>Out of date.</strong> ${outdated}</p>`} ${report ? verdict(report) : markup`<p class="verdict"><strong>No report</strong>${isolated(whyNoReport(sign))}</p>`}
     <dl>
       ${where === '' ? NOTHING : entry('Place', isolated(where))} ${report ? reading(report) : NOTHING}
       ${files.length === 0 ? NOTHING : entry('From', isolated(files.join('; ')))}

@@ -13,6 +13,7 @@ import { makersOf, mergedReports } from './merged.js'
 import { sharedCaveats } from './shared-caveats.js'
 import { countWords, setCounts, setVerdict, standardsHeld, STATE_WORDS, tally, waivedIn } from './verdict.js'
 import {
+  comparedWords,
   COUNTED,
   datesOf,
   FINDING_KINDS,
@@ -21,9 +22,10 @@ import {
   INTAKE_PROBLEMS_ARE,
   markOf,
   nameOf,
+  partWords,
   placeOf,
   problemPlace,
-  SET_FINDINGS_ARE,
+  verdictOf,
 } from './words.js'
 
 /**
@@ -71,7 +73,7 @@ const list = (items: readonly string[]): Html =>
   </ul>`
 
 function cover(evidence: SetEvidence): Html {
-  const { signs, state, standards } = evidence
+  const { signs, state, standards, part } = evidence
   const verdict = setVerdict(evidence)
   const waived = waivedIn(signs)
   const rows = standardsHeld(signs).map(
@@ -86,6 +88,7 @@ function cover(evidence: SetEvidence): Html {
       <strong>${VERDICT_SYMBOLS[verdict]} ${VERDICT_WORDS[verdict]}</strong>
       <p>${countWords(setCounts(signs))}</p>
     </div>
+    ${part ? markup`<p>${partWords(part, signs)}</p>` : NOTHING}
     ${state === 'done' ? NOTHING : markup`<p>Checking: ${STATE_WORDS[state]}</p>`}
     ${waived === 0 ? NOTHING : markup`<p>Findings that were waived: ${waived}. They count as they were found.</p>`}
     <p>${datesOf(evidence)}</p>
@@ -101,9 +104,7 @@ function schedule(signs: readonly SetSign[]): Html {
   const rows = signs.map((sign, i) => {
     const { report } = sign
     const { fails, open, waived } = tally(sign)
-    const verdict = report
-      ? markup`<span class="${report.verdict}">${VERDICT_SYMBOLS[report.verdict]} ${VERDICT_WORDS[report.verdict]}</span>`
-      : markup`No report`
+    const verdict = report ? markup`<span class="${report.verdict}">${verdictOf(sign)}</span>` : verdictOf(sign)
     return markup`<tr>
       <th scope="row"><a href="#${anchorOf(i)}">${isolated(markOf(sign))}</a></th>
       <td>${isolated(placeOf(sign) || '–')}</td>
@@ -115,9 +116,11 @@ function schedule(signs: readonly SetSign[]): Html {
     <p>${COUNTED}</p>`
 }
 
-function setFindings({ setFindings }: SetEvidence): Html {
-  if (setFindings.length === 0) return markup`<p>Nothing was found by comparing the signs with each other.</p>`
-  return markup`<p>${SET_FINDINGS_ARE}</p>
+function setFindings(evidence: SetEvidence): Html {
+  const { setFindings } = evidence
+  const words = markup`<p>${comparedWords(evidence)}</p>`
+  if (setFindings.length === 0) return words
+  return markup`${words}
     <ul>
       ${setFindings.map(
         (finding) =>

@@ -1,11 +1,11 @@
 import type { Finding } from '../finding-schema.js'
 import { Html, markup, NOTHING } from '../html-tag.js'
 import { escaped } from '../markup.js'
-import { waiversFor, waiverWords } from '../overlay.js'
+import { outdatedWords, waiversFor, waiverWords } from '../overlay.js'
 import type { SetEvidence, SetSign } from './evidence.js'
 import { findingLines } from './finding-lines.js'
 import { outcomeOf, whyNoReport, type Outcome } from './outcome.js'
-import { problemPlace } from './words.js'
+import { partWords, problemPlace } from './words.js'
 
 /**
  * The set for pipelines: JUnit XML, the subset that its readers share (the schema of the Jenkins plug-in, junit-10). A suite is a sign, a
@@ -72,11 +72,15 @@ function suiteOf(sign: SetSign, name: string, open: 'skipped' | 'failure'): Suit
   const { id, mark, location, door, report } = sign
   const known = { sign: id, mark, location, door, report: report?.id, verdict: report?.verdict }
   const properties = Object.entries(known).filter((entry): entry is [string, string] => typeof entry[1] === 'string')
-  if (!report) {
-    const missing: Case = { name: 'report', ending: 'error', type: 'no-report', message: whyNoReport(sign), lines: [] }
-    return { name, properties, cases: [missing] }
+  const about = (type: string, message: string): Case => ({ name: 'report', ending: 'error', type, message, lines: [] })
+  if (!report) return { name, properties, cases: [about('no-report', whyNoReport(sign))] }
+  const outdated = outdatedWords(sign)
+  const cases = report.findings.flatMap((finding) => caseOf(sign, finding, open) ?? [])
+  return {
+    name,
+    properties,
+    cases: [...(outdated === undefined ? [] : [about('outdated-report', outdated)]), ...cases],
   }
-  return { name, properties, cases: report.findings.flatMap((finding) => caseOf(sign, finding, open) ?? []) }
 }
 
 function caseOf(sign: SetSign, finding: Finding, open: 'skipped' | 'failure'): Case | undefined {
@@ -102,7 +106,8 @@ function messageOf(sign: SetSign, finding: Finding, outcome: Outcome): string {
 }
 
 /** What no sign alone has: files that could not be used, and what a person should look at in the set. */
-function wholeSet({ id, name, state, setFindings, intakeProblems }: SetEvidence, open: 'skipped' | 'failure'): Suite {
+function wholeSet(evidence: SetEvidence, open: 'skipped' | 'failure'): Suite {
+  const { id, name, state, signs, part, setFindings, intakeProblems } = evidence
   const unused = intakeProblems.map((problem): Case => {
     return { name: problemPlace(problem), ending: 'error', type: 'intake-problem', message: problem.detail, lines: [] }
   })
@@ -118,6 +123,7 @@ function wholeSet({ id, name, state, setFindings, intakeProblems }: SetEvidence,
     properties: [
       ['submittal', id],
       ['state', state],
+      ...(part ? [['part', partWords(part, signs)] as [string, string]] : []),
     ],
     cases: [...unused, ...findings],
   }

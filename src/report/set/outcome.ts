@@ -1,5 +1,5 @@
 import type { Finding } from '../finding-schema.js'
-import { isWaived, type Overlay } from '../overlay.js'
+import { isWaived, outdatedWords, type Overlay } from '../overlay.js'
 import type { SetSign } from './evidence.js'
 
 /**
@@ -24,6 +24,10 @@ export function outcomeOf(overlay: Overlay, finding: Pick<Finding, 'verdict' | '
   if (isWaived(overlay, finding)) return `${verdict}-waived`
   return force === 'shall' ? verdict : `${verdict}-advised`
 }
+
+/** What is wrong with the report of a sign: that there is none, or that it is not the last word. */
+export const reportProblem = (sign: SetSign): string | null =>
+  sign.report ? (outdatedWords(sign) ?? null) : whyNoReport(sign)
 
 /** Why a sign has no report, in a sentence or two: silence about it must not be taken for a pass. */
 export const whyNoReport = ({ problem }: Pick<SetSign, 'problem'>): string =>

@@ -1,5 +1,6 @@
 import { numbered } from '../numbering.js'
 import { passedInShort, undecidedInShort, wrongSection } from '../pdf-findings.js'
+import { outdatedWords } from '../overlay.js'
 import { overlaySection } from '../pdf-overlay.js'
 import type { Paper } from '../pdf-paper.js'
 import { assumedInShort, figure, readingInShort } from '../pdf-sign.js'
@@ -32,6 +33,8 @@ export function signPart(paper: Paper, sign: SetSign, shared: readonly string[])
 function facts(paper: Paper, sign: SetSign): void {
   const { report, files } = sign
   const place = placeOf(sign)
+  const outdated = outdatedWords(sign)
+  if (outdated !== undefined) paper.paragraph(outdated, 'Out of date. ')
   if (!report) paper.paragraph(whyNoReport(sign), 'No report. ')
   else {
     const { verdict, stages, use, id } = report

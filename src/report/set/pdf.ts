@@ -11,6 +11,7 @@ import { signPart } from './pdf-sign.js'
 import { sharedCaveats } from './shared-caveats.js'
 import { countWords, setCounts, setVerdict, standardsHeld, STATE_WORDS, tally, waivedIn } from './verdict.js'
 import {
+  comparedWords,
   COUNTED,
   datesOf,
   FINDING_KINDS,
@@ -19,9 +20,10 @@ import {
   INTAKE_PROBLEMS_ARE,
   markOf,
   nameOf,
+  partWords,
   placeOf,
   problemPlace,
-  SET_FINDINGS_ARE,
+  verdictOf,
 } from './words.js'
 
 const SIGNS = 'The signs'
@@ -61,12 +63,13 @@ function signHeading(sign: SetSign): string {
 }
 
 function cover(paper: Paper, evidence: SetEvidence, title: string): void {
-  const { signs, state, standards } = evidence
+  const { signs, state, standards, part } = evidence
   const verdict = setVerdict(evidence)
   paper.heading(1, title)
   paper.paragraph('Submittal of tactile signs')
   paper.heading(2, 'Verdict of the set')
   paper.paragraph(countWords(setCounts(signs)), `${VERDICT_SYMBOLS[verdict]} ${VERDICT_WORDS[verdict]}. `)
+  if (part) paper.paragraph(partWords(part, signs))
   if (state !== 'done') paper.paragraph(STATE_WORDS[state], 'Checking: ')
   const waived = waivedIn(signs)
   if (waived > 0) paper.paragraph(`${waived}. They count as they were found.`, 'Findings that were waived: ')
@@ -101,24 +104,22 @@ function schedule(paper: Paper, signs: readonly SetSign[]): void {
     ],
     signs.map((sign, i) => {
       const { report } = sign
-      const verdict = report ? `${VERDICT_SYMBOLS[report.verdict]} ${VERDICT_WORDS[report.verdict]}` : 'No report'
       const { fails, open, waived } = tally(sign)
       const counts = report ? [fails, open, waived].map(String) : ['–', '–', '–']
-      return [{ text: markOf(sign), to: placeName(i) }, placeOf(sign) || '–', verdict, ...counts]
+      return [{ text: markOf(sign), to: placeName(i) }, placeOf(sign) || '–', verdictOf(sign), ...counts]
     }),
   )
   paper.paragraph(COUNTED)
 }
 
-function aboutTheSet(paper: Paper, { setFindings, intakeProblems }: SetEvidence): void {
+function aboutTheSet(paper: Paper, evidence: SetEvidence): void {
+  const { setFindings, intakeProblems } = evidence
   paper.heading(2, 'The set as a whole')
-  if (setFindings.length === 0) paper.paragraph('Nothing was found by comparing the signs with each other.')
-  else {
-    paper.paragraph(SET_FINDINGS_ARE)
+  paper.paragraph(comparedWords(evidence))
+  if (setFindings.length > 0)
     paper.list(
       setFindings.map((finding) => ({ label: `${FINDING_KINDS[finding.kind]}:`, text: findingWords(finding) })),
     )
-  }
   paper.heading(2, 'What could not be used of the upload')
   if (intakeProblems.length === 0) return paper.paragraph('Everything was used.')
   paper.paragraph(INTAKE_PROBLEMS_ARE)

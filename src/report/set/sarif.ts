@@ -2,7 +2,7 @@ import type { Location, Notification, ReportingDescriptor, Result, Suppression }
 import { VERSION } from '../../version.js'
 import type { Finding } from '../finding-schema.js'
 import { plain } from '../markup.js'
-import { waiversFor, waiverWords } from '../overlay.js'
+import { outdatedWords, waiversFor, waiverWords } from '../overlay.js'
 import { ANALYSED, driver, sarifLog } from '../sarif.js'
 import { DRAWING, messageText, type Artifact } from '../sarif-location.js'
 import { notificationsOf, resultOf } from '../sarif-result.js'
@@ -36,7 +36,7 @@ export interface SarifOptions {
 
 /** `failing` is for readers that take every result for a complaint: the verdicts stay in the properties of the run. */
 export function setSarif(evidence: SetEvidence, { base, results = 'all' }: SarifOptions = {}): string {
-  const { id, name, state, standards, createdAt, asOf, signs, history } = evidence
+  const { id, name, state, standards, createdAt, asOf, signs, part, history } = evidence
   const checked = checkedSigns(signs)
   const rules = new Map<string, { index: number; rule: ReportingDescriptor }>()
   for (const { report } of checked) {
@@ -53,7 +53,7 @@ export function setSarif(evidence: SetEvidence, { base, results = 'all' }: Sarif
     columnKind: 'unicodeCodePoints',
     invocations: [
       {
-        executionSuccessful: signs.every(({ report }) => report !== null),
+        executionSuccessful: signs.every(({ report, outdated }) => report !== null && outdated === undefined),
         toolExecutionNotifications: [...checked.flatMap(signNotifications), ...setNotifications(evidence)],
       },
     ],
@@ -71,7 +71,7 @@ export function setSarif(evidence: SetEvidence, { base, results = 'all' }: Sarif
         }),
     ),
     properties: {
-      ...{ submittal: id, name, state, standards, createdAt, asOf, history },
+      ...{ submittal: id, name, state, standards, createdAt, asOf, history, ...(part && { part }) },
       caveats: [...new Set(checked.flatMap(({ report }) => report.caveats))],
       signs: signs.map(aboutSign),
     },
@@ -141,6 +141,13 @@ function setNotifications({ signs, intakeProblems, setFindings }: SetEvidence): 
       message: { text: messageText(`${sign.mark}: ${whyNoReport(sign)}`) },
       properties: { sign: sign.id },
     })),
+    ...signs.flatMap((sign): Notification[] => {
+      const words = outdatedWords(sign)
+      if (words === undefined) return []
+      return [
+        { level: 'error', message: { text: messageText(`${sign.mark}: ${words}`) }, properties: { sign: sign.id } },
+      ]
+    }),
     ...intakeProblems.map((problem): Notification => ({
       level: 'error',
       message: { text: messageText(`${problemPlace(problem)}: ${problem.detail}`) },

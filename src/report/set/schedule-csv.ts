@@ -1,7 +1,7 @@
 import { csvTable, type Cell } from '../csv-table.js'
 import { STAGES } from '../finding-schema.js'
 import type { SetEvidence, SetSign } from './evidence.js'
-import { outcomeOf, whyNoReport, type Outcome } from './outcome.js'
+import { outcomeOf, reportProblem, type Outcome } from './outcome.js'
 
 /** The columns of a sign; a sign without a report has nothing in them but what the schedule says and `problem`. */
 const COLUMNS: Record<string, (sign: SetSign) => Cell> = {
@@ -21,7 +21,7 @@ const COLUMNS: Record<string, (sign: SetSign) => Cell> = {
   failing_clauses: (sign) => clauses(sign, 'fail', 'fail-waived'),
   waived_clauses: (sign) => clauses(sign, 'fail-waived'),
   report: ({ report }) => report?.id ?? null,
-  problem: (sign) => (sign.report ? null : whyNoReport(sign)),
+  problem: reportProblem,
 }
 
 /** Required rows that come to one of these. */

@@ -27,12 +27,13 @@ export function setCounts(signs: readonly SetSign[]): SetCounts {
 
 /**
  * `fail` if any sign fails. A set passes when each of its signs does and nothing is open about the set itself: a sign without a
- * report, a row that could not be used or a door without a sign leaves it undetermined. Waivers change nothing.
+ * report, a row that could not be used or a door without a sign leaves it undetermined, and so does evidence of some of its signs only.
+ * Waivers change nothing.
  */
-export function setVerdict({ signs, setFindings, intakeProblems, state }: SetEvidence): ReportVerdict {
+export function setVerdict({ signs, part, setFindings, intakeProblems, state }: SetEvidence): ReportVerdict {
   const { pass, fail, undetermined, unchecked } = setCounts(signs)
   if (fail > 0) return 'fail'
-  const isWhole = state === 'done' && unchecked + setFindings.length + intakeProblems.length === 0
+  const isWhole = state === 'done' && !part && unchecked + setFindings.length + intakeProblems.length === 0
   if (undetermined > 0 || signs.length === 0 || !isWhole) return 'undetermined'
   return pass > 0 ? 'pass' : 'not-applicable'
 }

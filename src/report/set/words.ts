@@ -1,4 +1,5 @@
 import { timeWords } from '../overlay.js'
+import { VERDICT_SYMBOLS, VERDICT_WORDS } from '../words.js'
 import type { IntakeProblem, SetEvidence, SetFinding, SetSign } from './evidence.js'
 
 /** The words that the forms of a set for people share. */
@@ -40,6 +41,28 @@ export const datesOf = ({ createdAt, asOf, history }: SetEvidence): string =>
   history === null
     ? `Checked ${timeWords(asOf)}. Nothing of it was kept.`
     : `Handed in ${timeWords(createdAt)}. Evidence as of ${timeWords(asOf)}.`
+
+/** Where the evidence is of some signs only. */
+export const partWords = ({ from, total }: NonNullable<SetEvidence['part']>, { length }: readonly SetSign[]): string =>
+  length === 0
+    ? `This is evidence of none of the ${total} signs of the submittal.`
+    : `This is evidence of signs ${from + 1} to ${from + length} of ${total}, in the order of the upload. What the others come to is not in it.`
+
+/** What a sign comes to in a table. */
+export const verdictOf = ({ report, outdated }: Pick<SetSign, 'report' | 'outdated'>): string =>
+  report
+    ? `${VERDICT_SYMBOLS[report.verdict]} ${VERDICT_WORDS[report.verdict]}${outdated === undefined ? '' : ' (out of date)'}`
+    : 'No report'
+
+const COMPARED = 'Nothing was found by comparing the signs with each other.'
+const NOT_COMPARED = 'The signs have not been compared with each other since the last change.'
+
+/** What stands before the findings about a set, or in their place. */
+export function comparedWords({ setFindings, state }: Pick<SetEvidence, 'setFindings' | 'state'>): string {
+  const isCompared = state === 'done'
+  if (setFindings.length === 0) return isCompared ? COMPARED : NOT_COMPARED
+  return isCompared ? SET_FINDINGS_ARE : `${SET_FINDINGS_ARE} ${NOT_COMPARED}`
+}
 
 /** Findings about the set and its upload do not come from a standard. */
 export const SET_FINDINGS_ARE =
