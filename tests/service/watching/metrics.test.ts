@@ -107,6 +107,36 @@ describe('what is counted', () => {
   })
 })
 
+describe('what is checked for a submittal', () => {
+  it('is counted like what is checked at once, and a sign that cannot be checked by its problem', async () => {
+    const other = await runningService()
+    /** Nothing on it can be felt: it is refused when it is checked, not when it is handed in. */
+    const bare =
+      '<svg xmlns="http://www.w3.org/2000/svg" width="9mm" height="9mm" viewBox="0 0 9 9"><rect width="9" height="9"/></svg>'
+    try {
+      await other.listen({ port: 0, host: '127.0.0.1' })
+      await request(other.server)
+        .post('/v1/submittals')
+        .field('name', 'Pottery studio')
+        .attach('files', THEATER, 'one.svg')
+        .attach('files', Buffer.from(bare), 'two.svg')
+        .expect(202)
+      const counted = async () => {
+        const { families, value } = await readMetrics(other)
+        const reports = families.find(({ name }) => name === 'fingertrue_reports_total')?.samples ?? []
+        return {
+          reports: reports.reduce((sum, sample) => sum + sample.value, 0),
+          rejected: value('fingertrue_rejections_total', { what: 'sign', problem: 'no-tactile-elements' }),
+          written: value('fingertrue_check_stage_duration_seconds', { stage: 'write' }),
+        }
+      }
+      await expect.poll(counted, { timeout: 30_000 }).toEqual({ reports: 1, rejected: 1, written: 1 })
+    } finally {
+      await other.close()
+    }
+  })
+})
+
 describe('what waits', () => {
   it('is read from the store', async () => {
     // A service that does not listen checks nothing that is queued.
