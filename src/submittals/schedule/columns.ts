@@ -226,6 +226,8 @@ export const COLUMNS: readonly Column[] = [
     'bottom of sign above floor',
     'bottom of sign',
     'bottom of sign aff',
+    'bottom edge aff',
+    'bottom aff',
     'panel bottom height',
     'bottom edge height',
     'mounting height bottom',

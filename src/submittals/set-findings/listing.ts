@@ -1,11 +1,11 @@
-/** Lists inside a sentence: all of them where they are few, then a count. */
+/** Lists inside a sentence: all of them where they are few, then a count. Names that have commas themselves need another `mark`. */
 
 const MOST_LISTED = 8
 
-export const listed = (names: readonly string[]): string =>
+export const listed = (names: readonly string[], mark = ', '): string =>
   names.length <= MOST_LISTED
-    ? names.join(', ')
-    : `${names.slice(0, MOST_LISTED).join(', ')} and ${names.length - MOST_LISTED} more`
+    ? names.join(mark)
+    : `${names.slice(0, MOST_LISTED).join(mark)} and ${names.length - MOST_LISTED} more`
 
 /** “a”, “a and b”, “a; b; and c”: things that have commas themselves. */
 export const apart = (things: readonly string[]): string =>

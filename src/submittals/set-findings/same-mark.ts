@@ -10,7 +10,7 @@ export function sameMark(signs: readonly ComparedSign[]): SetFinding[] {
     const [first] = group
     if (!first || group.length < 2) return []
     const places = [...new Set(group.flatMap(({ location }) => location ?? []))]
-    const where = places.length > 0 ? ` Their places: ${listed(places)}.` : ''
+    const where = places.length > 0 ? ` Their places: ${listed(places, '; ')}.` : ''
     return [
       {
         kind: 'same-mark',

@@ -15,11 +15,16 @@ const of = (kind: SetFinding['kind'], signs: ComparedSign[]): SetFinding[] =>
 
 describe('same-mark', () => {
   it('names a mark that stands for several signs, whatever its spelling', () => {
-    const found = of('same-mark', [sign('W-1', { location: '101' }), sign('w-1 ', { location: '102' }), sign('W-2')])
+    const found = of('same-mark', [
+      sign('W-1', { location: '1, 101' }),
+      sign('w-1 ', { location: '1, 102' }),
+      sign('W-2'),
+    ])
     expect(found).toHaveLength(1)
     expect(found[0]?.marks).toEqual(['W-1', 'w-1 '])
     expect(found[0]?.message).toContain('2 signs')
-    expect(found[0]?.message).toContain('101, 102')
+    // Places have commas themselves.
+    expect(found[0]?.message).toContain('1, 101; 1, 102')
   })
 
   it('is the same finding when the two signs say the same', () => {
