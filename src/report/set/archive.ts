@@ -115,10 +115,22 @@ const withoutReports = ({ signs, setFindings, intakeProblems, ...evidence }: Set
   })),
 })
 
-function readme({ asOf, signs }: SetEvidence): string {
+/** What the documents are that a service adds; one of another name is listed without words. */
+const DOCUMENTS: Record<string, string> = {
+  'report.pdf': 'the whole set for paper',
+  'report.html': 'the same as one page',
+  'inspection.pdf': 'what is left for gauge, tape and eye, for paper',
+  'inspection.html': 'the same as one page',
+  'history.json': 'every change, with the hashes that prove it',
+}
+
+const NAME_WIDTH = 20
+
+function readme({ asOf, signs }: SetEvidence, { documents }: ArchiveParts): string {
+  const added = documents.map(({ name }) => `${name.padEnd(NAME_WIDTH)}${DOCUMENTS[name] ?? ''}`.trimEnd())
   return `Evidence on a set of ${signs.length} tactile signs, as of ${asOf}.
 
-schedule.csv        one row a sign, with its verdicts
+${added.map((line) => `${line}\n`).join('')}schedule.csv        one row a sign, with its verdicts
 findings.csv        one row a finding of each sign
 findings.sarif      the same for tools that read analysis results (SARIF 2.1.0)
 findings.bcf        a topic for each required row that a sign fails (BCF-XML 3.0)

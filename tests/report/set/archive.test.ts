@@ -63,6 +63,15 @@ describe('the evidence as one zip', () => {
     ])
   })
 
+  // Whoever opens the zip reads it first: it must leave out nothing that lies beside it.
+  it('names in README.txt every file and folder at its top', async () => {
+    const files = await unzipped(await archive(sampleSet()))
+    const readme = Buffer.from(files.get('README.txt') ?? '').toString('utf8')
+    const top = new Set([...files.keys()].map((name) => name.replace(/\/.*/su, '/')))
+    const named = readme.split('\n').map((line) => line.split(/ {2,}/u)[0])
+    for (const name of top) if (name !== 'README.txt') expect(named).toContain(name)
+  })
+
   it('has digests that sha256sum finds right, and that it refuses when a byte was changed', async () => {
     const zip = await archive(sampleSet())
     const files = await unzipped(zip)
