@@ -300,7 +300,7 @@ export interface paths {
         put?: never;
         /**
          * Add signs to a submittal
-         * @description Takes what creating one takes; the signs come behind those that are there. Its name, standards and options stay.
+         * @description Takes the files or the signs that creating one takes; they come behind those that are there. Its name, standards and options stay, so that none may be given.
          */
         post: operations["addSigns"];
         delete?: never;
@@ -5165,7 +5165,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description [The description does not fit its schema](/docs/problems/invalid-description); [The upload holds no sign that can be kept](/docs/problems/no-signs); [The drawing is too complex](/docs/problems/too-complex); [A standard is not known](/docs/problems/unknown-standard); [The Idempotency-Key belongs to another request](/docs/problems/idempotency-key-reused) */
+            /** @description [The description does not fit its schema](/docs/problems/invalid-description); [The upload holds no sign that can be kept](/docs/problems/no-signs); [The drawing is too complex](/docs/problems/too-complex); [The Idempotency-Key belongs to another request](/docs/problems/idempotency-key-reused) */
             422: {
                 headers: {
                     [name: string]: unknown;
@@ -6708,7 +6708,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description [What is asked does not go with the state of the thing](/docs/problems/not-now); [The same request is still being answered](/docs/problems/request-in-progress) */
+            /** @description [The same request is still being answered](/docs/problems/request-in-progress) */
             409: {
                 headers: {
                     [name: string]: unknown;
@@ -6918,7 +6918,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description [What is asked does not go with the state of the thing](/docs/problems/not-now); [The same request is still being answered](/docs/problems/request-in-progress) */
+            /** @description [The same request is still being answered](/docs/problems/request-in-progress) */
             409: {
                 headers: {
                     [name: string]: unknown;

@@ -164,6 +164,9 @@ export async function buildService(
 
 const COMPRESSED = 'Compressed bodies are not read here; send it without Content-Encoding.'
 
+/** A character that is in no name and no id, and that PostgreSQL keeps in no text. */
+const ZERO = /%00/u
+
 /** Short JSON as a value, long JSON, a drawing and a program as bytes; a form is read by its route. Anything else, and any compression, is not read. */
 function readBodies(app: FastifyInstance) {
   app.removeContentTypeParser(['application/json', 'text/plain'])
@@ -176,6 +179,8 @@ function readBodies(app: FastifyInstance) {
     async (_request: unknown, body: unknown) => body,
   )
   app.addHook('onRequest', (request, _reply, done) => {
+    if (ZERO.test(request.url))
+      return done(new ServiceProblem('malformed-request', 'The address holds the character U+0000.'))
     const encoding = request.headers['content-encoding']
     const compressed = encoding !== undefined && encoding !== 'identity'
     done(compressed ? new ServiceProblem('unsupported-media-type', COMPRESSED) : undefined)

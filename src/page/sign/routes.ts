@@ -2,6 +2,7 @@ import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
 import { numbered } from '../../report/numbering.js'
 import { actorOf } from '../../service/actor.js'
 import { NoteRequest } from '../../service/submittals/change-requests.js'
+import { unsupported } from '../../service/errors.js'
 import { signOf } from '../../service/submittals/route.js'
 import { faultsOf } from '../../sign/faults.js'
 import { addMeasurements, addNote, addWaiver, setInstallation, withdrawWaiver } from '../../submittals/changes.js'
@@ -33,7 +34,9 @@ export function signPages(app: FastifyInstance, keeping: Keeping) {
 
   const form = (name: Refilled['form'], path: string, take: Take) =>
     app.post(`${AT}/${path}`, async (request, reply) => {
-      const values = request.body instanceof URLSearchParams ? request.body : new URLSearchParams()
+      const values = request.body
+      // An empty control takes a fact away: what is no form must not be taken for an empty one.
+      if (!(values instanceof URLSearchParams)) throw unsupported(request, 'application/x-www-form-urlencoded')
       try {
         const done = await take(request, values)
         if ('said' in done) return await back(request, reply, done.said, done.anchor)
@@ -112,9 +115,9 @@ const WHOLE: Record<Refilled['form'], string> = {
 function revisionIn(query: URLSearchParams): number | undefined {
   const report = query.get('report')
   if (report === null) return undefined
-  const revision = Number(report)
-  if (!Number.isSafeInteger(revision)) throw new NotKept()
-  return revision
+  // No more digits than every store can hold.
+  if (!/^\d{1,9}$/u.test(report)) throw new NotKept()
+  return Number(report)
 }
 
 /** @throws {NotKept} when the latest report has no such finding */

@@ -23,7 +23,7 @@ export const InstallationRequest = InstallationDescription.extend({
 
 export const WaiverRequest = z
   .strictObject({
-    fingerprint: z.string().min(1).max(LONGEST_FINGERPRINT).describe('Of the finding, as the report gives it.'),
+    fingerprint: text(LONGEST_FINGERPRINT).describe('Of the finding, as the report gives it.'),
     reason: text(LONGEST_REASON),
     author: Author,
     authority: text(LONGEST_NAME).describe('The authority’s own number or letter.'),

@@ -20,6 +20,9 @@ const SIGNS_MOST = 100
 const SIGNS_MOST_BRIEF = 1000
 const LONGEST_TEXT = 200
 
+/** A number that every store can hold. */
+const PLACE = /^\d{1,9}$/u
+
 const SignsQuery = z.strictObject({
   limit: z.coerce
     .number()
@@ -28,7 +31,7 @@ const SignsQuery = z.strictObject({
     .max(SIGNS_MOST_BRIEF)
     .optional()
     .describe(`At most ${SIGNS_MOST} with whole reports.`),
-  cursor: z.string().regex(/^\d+$/u, 'is no cursor of this list').optional().describe('`next` of the page before.'),
+  cursor: z.string().regex(PLACE, 'is no cursor of this list').optional().describe('`next` of the page before.'),
   report: z.enum(['whole', 'brief']).optional().describe('`brief`: what each report comes to, without its findings.'),
   verdict: z
     .enum(['pass', 'fail', 'undetermined', 'not-applicable', 'none'])
@@ -98,9 +101,9 @@ export function signRoutes(app: FastifyInstance, keeping: Keeping) {
     route(earlier, ReportParams),
     async (request, reply) => {
       const at = signOf(request)
-      const revision = Number((request.params as z.infer<typeof ReportParams>).revision)
+      const { revision } = request.params as z.infer<typeof ReportParams>
       await ownSign(keeping, actorOf(request), at.submittal, at.sign)
-      const report = Number.isSafeInteger(revision) ? await keptReport(keeping, at.sign, revision) : undefined
+      const report = PLACE.test(revision) ? await keptReport(keeping, at.sign, Number(revision)) : undefined
       if (!report) throw new NotKept()
       return json(reply, report.body)
     },

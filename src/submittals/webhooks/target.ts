@@ -19,6 +19,7 @@ export function literalOf({ hostname }: URL): string | undefined {
  * @returns why it may not, for people; undefined when it may
  */
 export function refusalOf(text: string, privateAllowed: boolean): string | undefined {
+  if (/[\p{Cc}\p{Cs}]/u.test(text)) return 'holds a control character'
   if (!URL.canParse(text)) return 'is no absolute URL'
   const url = new URL(text)
   if (url.username !== '' || url.password !== '') return 'must hold no user name and no password'
