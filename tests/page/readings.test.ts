@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import { numbersIn, readMeasured } from '../../src/page/sign/measured-values.js'
 import { FACTS, readFacts, shownFact } from '../../src/page/sign/place-facts.js'
+import { toMeasureOf } from '../../src/page/sign/to-measure.js'
 import { oneLine, readWaiver } from '../../src/page/sign/waive-form.js'
+import { setSign } from '../report/set/evidence-sample.js'
 
 /** What the forms of a sign take, and what they ask for again. The values are invented. */
 
@@ -18,6 +20,21 @@ describe('numbers as they are typed', () => {
   // A comma may part decimals or values: a wrong reading is worse than none.
   it.each(['0,71', '1,2,3', '0.7mm', '-1', '1e3', '48 1/2', '∞', '0x10'])('%j is asked for again', (text) => {
     expect(numbersIn(text)).toMatch(/is not read as a number/)
+  })
+})
+
+describe('what is left to measure', () => {
+  // The unit as the inspection sheet asks for it, so that nobody who fills in the page from paper changes a unit at each row.
+  it.each([
+    ['0.025 in (0.6 mm) to 0.037 in (0.9 mm)', 'in'],
+    ['0.6 mm to 0.9 mm', 'mm'],
+  ])('is asked for in the unit that the code prints first: %s', (printed, unit) => {
+    const { report } = setSign('L-17')
+    if (!report) throw new Error('the sample has a report')
+    const findings = report.findings.map((one) => ({ ...one, limit: { ...one.limit, unit: 'mm' as const, printed } }))
+    const units = toMeasureOf({ ...report, findings }).map((one) => one.unit)
+    expect(units.length).toBeGreaterThan(0)
+    expect(new Set(units)).toEqual(new Set([unit]))
   })
 })
 

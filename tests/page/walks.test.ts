@@ -60,12 +60,12 @@ describe.skipIf(cannotLook)('a person at the page', () => {
     await page.waitForURL(/\/signs\//)
 
     await tabTo(page, 'input[id="values-braille.dotHeight"]')
-    await page.keyboard.type('0.71 0.74 0.69')
+    await page.keyboard.type('0.028 0.029 0.027')
     await page.keyboard.press('Enter')
     await page.waitForURL(/said=measured/)
     await page.locator('[data-progress]').waitFor({ state: 'detached' })
     await page
-      .getByText(/0\.71, 0\.74, 0\.69 mm/)
+      .getByText(/0\.028, 0\.029, 0\.027 in/)
       .first()
       .waitFor()
 
@@ -103,11 +103,11 @@ describe.skipIf(cannotLook)('a person at the page', () => {
       .first()
       .click()
     expect(await page.locator('.place:target').count()).toBe(1)
-    await page.fill('input[id="values-braille.dotHeight"]', '0.71')
+    await page.fill('input[id="values-braille.dotHeight"]', '0.028')
     await page.getByRole('button', { name: 'Enter and check again' }).first().click()
     await whenChecked(works, /sub_\w+/.exec(page.url())?.[0] ?? '')
     await page.goto(page.url().split('?')[0] ?? '')
-    expect(await page.locator('#laid-over ~ ul').first().textContent()).toContain('0.71 mm')
+    expect(await page.locator('#laid-over ~ ul').first().textContent()).toContain('0.028 in')
     await context.close()
   })
 

@@ -38,7 +38,7 @@ export function drawingFigure(report: Report, drawing: string): Html {
     ${new Html(`<svg viewBox="${x} ${y} ${width} ${height}" width="${width}mm" role="group" aria-label="${escaped(sign.description)}" font-family="sans-serif">
       <g aria-hidden="true">${sign.markup}</g>${places.join('')}</svg>`)}
     <figcaption>
-      Drawn from what was measured. Solid frames fail; dashed frames with a question mark are undecided.
+      Drawn from what was measured and what was said, not at true scale. Solid frames fail; dashed frames with a question mark are undecided.
       ${places.length > 0 ? 'Each frame leads to its finding.' : NOTHING}
     </figcaption>
   </figure>`

@@ -31,15 +31,21 @@ export function findingGroups(shown: ShownSign, report: Report, refilled?: Refil
         ${placeLink(item, places)} ${citation(item)} ${isEarlier ? NOTHING : waiving(shown, item, refilled)}
       </div>`,
   }
-  return markup`<section aria-labelledby="wrong"><h2 id="wrong" tabindex="-1">What is wrong (${failing.length})</h2>${wrongSection(failing, on)}</section>
+  return markup`<section aria-labelledby="wrong"><h2 id="wrong" tabindex="-1">What is wrong (${counts(failing)})</h2>${wrongSection(failing, on)}</section>
     <section aria-labelledby="undecided-heading">
-      <h2 id="undecided-heading">What is undecided (${undecided.length})</h2>
+      <h2 id="undecided-heading">What is undecided (${counts(undecided)})</h2>
       ${undecided.length === 0 ? markup`<p>Nothing is left undecided.</p>` : undecided.map((item) => open(item, report, on, isEarlier))}
     </section>
     <section aria-labelledby="rest-heading" id="rest">
       <h2 id="rest-heading">What passed and what does not apply</h2>
       ${restSection(report.findings)}
     </section>`
+}
+
+/** So that the numbers here and those of the verdict, which leave advice out, are seen to agree. */
+function counts(items: readonly Numbered[]): string {
+  const advised = items.filter(({ finding }) => finding.force !== 'shall').length
+  return advised === 0 ? `${items.length}` : `${items.length}, of these ${advised} advice`
 }
 
 function open({ number, finding }: Numbered, report: Report, on: OnPage, isEarlier: boolean): Html {

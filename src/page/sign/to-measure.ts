@@ -1,6 +1,8 @@
 import type { Report } from '../../report/schema.js'
 import { MEASURABLE, MEASURABLE_QUANTITIES, type MeasurableQuantity } from '../../sign/quantities.js'
 import { clauseOf } from '../../report/numbering.js'
+import { unitPrinted } from '../../report/set/inspection.js'
+import type { Unit } from '../../sign/length.js'
 
 /** What of a sign a gauge or a tape would decide, quantity by quantity. */
 
@@ -11,6 +13,8 @@ export interface ToMeasure {
   title: string
   /** Each requirement that the readings help to decide. */
   limits: { clause: string; printed: string }[]
+  /** In which a length is asked for at first, as on the inspection sheet: that which the code prints first. */
+  unit: Unit
 }
 
 /** First the finished sign, then its place, then what the drawing leaves open. */
@@ -23,7 +27,12 @@ export function toMeasureOf(report: Report): ToMeasure[] {
     const finding = report.findings.find((one) => one.requirement === requirement)
     if (!finding || !isMeasurable(finding.quantity)) continue
     const { quantity, title, limit } = finding
-    const entry = found.get(quantity) ?? { quantity, title, limits: [] }
+    const entry = found.get(quantity) ?? {
+      quantity,
+      title,
+      limits: [],
+      unit: unitPrinted(limit) === 'in' ? 'in' : 'mm',
+    }
     entry.limits.push({ clause: clauseOf(report, finding), printed: limit.printed })
     found.set(quantity, entry)
   }

@@ -1,5 +1,7 @@
 import { code, isolated, markup, type Html } from '../../report/html-tag.js'
+import type { ReportVerdict } from '../../report/finding-schema.js'
 import { timeWords } from '../../report/overlay.js'
+import { VERDICT_WORDS } from '../../report/words.js'
 import type { EventKind, ProvedHistory } from '../../submittals/history.js'
 import type { EventRow, SubmittalRow } from '../../submittals/store/tables.js'
 import type { View } from '../layout.js'
@@ -84,6 +86,8 @@ function event({ number, at, actor, kind, data, hash }: EventRow, submittal: str
   </tr>`
 }
 
+const isVerdict = (verdict: string): verdict is ReportVerdict => Object.hasOwn(VERDICT_WORDS, verdict)
+
 /** What of the data of an event is told in words; all of it stands below. */
 interface Data {
   sign?: string
@@ -99,7 +103,9 @@ function about({ sign, mark, verdict, signs, author }: Data, submittal: string):
     ...(sign === undefined
       ? []
       : [markup`<a href="/submittals/${submittal}/signs/${sign}">${isolated(mark ?? sign)}</a>`]),
-    ...(typeof verdict === 'string' ? [markup`${verdict}`] : []),
+    ...(typeof verdict === 'string'
+      ? [markup`${isVerdict(verdict) ? VERDICT_WORDS[verdict].toLowerCase() : verdict}`]
+      : []),
     ...(author === undefined ? [] : [markup`by ${isolated(author)}`]),
   ]
   return markup`${words.map((one, i) => markup`${i === 0 ? '' : ', '}${one}`)}`

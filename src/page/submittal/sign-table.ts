@@ -46,7 +46,7 @@ export function signTable({ submittal, rows, part, filter }: Listed): Html {
       ${isFiltered ? markup`<a href="${address}#signs">Show all</a>` : NOTHING}
     </form>
     <div id="sign-list" data-live>
-      <p id="found">${found}</p>
+      <p id="found">${found}. Failing and undecided findings are counted with advice, on which no verdict rests.</p>
       ${rows.length === 0 ? NOTHING : markup`${list(rows, submittal)} ${pager(part, address, queryOfFilter(filter), 'signs')}`}
     </div>`
 }

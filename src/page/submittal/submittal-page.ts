@@ -9,6 +9,7 @@ import {
   SET_FINDINGS_ARE,
 } from '../../report/set/words.js'
 import { table } from '../../report/html-table.js'
+import { listStandards } from '../../standards/catalogue.js'
 import type { SubmittalRow } from '../../submittals/store/tables.js'
 import type { View } from '../layout.js'
 import { setEvidence } from './evidence-links.js'
@@ -120,10 +121,16 @@ function about({ id, standards, created_at, event_count }: SubmittalRow): Html {
     <dt>Handed in</dt>
     <dd>${timeWords(created_at)}</dd>
     <dt>Held against</dt>
-    <dd>${(JSON.parse(standards) as string[]).join(', ')}</dd>
+    <dd>${(JSON.parse(standards) as string[]).map(standardWords).join('; ')}</dd>
     <dt>What happened</dt>
     <dd><a href="/submittals/${id}/history">${counted(event_count, 'event', 'events')}</a></dd>
   </dl>`
+}
+
+/** The title behind a pinned id; a standard that is no longer here is named by its id alone. */
+function standardWords(pinned: string): string {
+  const title = listStandards().find(({ id }) => id === pinned.split('@')[0])?.title
+  return title === undefined ? pinned : `${title} (${pinned})`
 }
 
 function actions({ id, state }: SubmittalRow): Html {

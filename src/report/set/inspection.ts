@@ -129,7 +129,7 @@ const UNITS: [RegExp, string][] = [
 const NUMBERS: Partial<Record<string, string>> = { ratio: 'ratio', count: '', lx: 'lx', 'gloss-units': 'gloss units' }
 
 /** The unit that the code prints first, so that nobody converts on a ladder; null where nothing is read off. */
-function unitPrinted({ unit, printed }: Finding['limit']): string | null {
+export function unitPrinted({ unit, printed }: Finding['limit']): string | null {
   if (unit !== 'mm') return unit === 'ratio' && /percent|%/.test(printed) ? '%' : (NUMBERS[unit] ?? null)
   const found = UNITS.map(([pattern, name]) => ({ name, at: printed.search(pattern) })).filter(({ at }) => at >= 0)
   return found.sort((a, b) => a.at - b.at)[0]?.name ?? 'mm'
