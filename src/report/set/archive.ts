@@ -8,6 +8,7 @@ import { cleanFileName, cleanName, Names } from './file-names.js'
 import { setJunit } from './junit.js'
 import { setSarif } from './sarif.js'
 import { scheduleCsv } from './schedule-csv.js'
+import { partWords } from './words.js'
 import { zipDate } from './zip-date.js'
 import { ZipWriter } from './zip-writer.js'
 
@@ -98,8 +99,8 @@ const listed = ({ id, mark, report }: SetSign, folder: string) => ({
   verdict: report?.verdict ?? null,
 })
 
-const about = ({ id, name, standards, state, createdAt, asOf, history }: SetEvidence) => ({
-  submittal: { id, name, standards, state, createdAt, asOf },
+const about = ({ id, name, standards, state, createdAt, asOf, history, part }: SetEvidence) => ({
+  submittal: { id, name, standards, state, createdAt, asOf, ...(part && { part }) },
   history,
 })
 
@@ -126,10 +127,10 @@ const DOCUMENTS: Record<string, string> = {
 
 const NAME_WIDTH = 20
 
-function readme({ asOf, signs }: SetEvidence, { documents }: ArchiveParts): string {
+function readme({ asOf, signs, part }: SetEvidence, { documents }: ArchiveParts): string {
   const added = documents.map(({ name }) => `${name.padEnd(NAME_WIDTH)}${DOCUMENTS[name] ?? ''}`.trimEnd())
   return `Evidence on a set of ${signs.length} tactile signs, as of ${asOf}.
-
+${part ? `${partWords(part, signs)}\n` : ''}
 ${added.map((line) => `${line}\n`).join('')}schedule.csv        one row a sign, with its verdicts
 findings.csv        one row a finding of each sign
 findings.sarif      the same for tools that read analysis results (SARIF 2.1.0)

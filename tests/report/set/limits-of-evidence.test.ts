@@ -1,6 +1,7 @@
 import { strFromU8, unzipSync } from 'fflate'
 import { describe, expect, it } from 'vitest'
 import { reportHtml } from '../../../src/report/html.js'
+import { evidenceArchive } from '../../../src/report/set/archive.js'
 import { setBcf } from '../../../src/report/set/bcf.js'
 import { setCsv } from '../../../src/report/set/csv.js'
 import type { SetEvidence, SetSign } from '../../../src/report/set/evidence.js'
@@ -35,13 +36,19 @@ describe('evidence of some signs of a set', () => {
     expect(setVerdict(set({ part }))).toBe('undetermined')
   })
 
-  it('says which signs it is of', () => {
+  it('says which signs it is of', async () => {
     const words = 'This is evidence of signs 4 to 4 of 40, in the order of the upload.'
     expect(partWords(part, [passing()])).toContain(words)
     expect(partWords(part, [])).toBe('This is evidence of none of the 40 signs of the submittal.')
     expect(setHtml(set({ part }))).toContain(words)
     expect(setJunit(set({ part }))).toContain(words)
     expect(JSON.parse(setSarif(set({ part })))).toMatchObject({ runs: [{ properties: { part } }] })
+    const pieces: Uint8Array[] = []
+    const parts = { documents: [], received: () => Promise.resolve([]) }
+    for await (const piece of evidenceArchive(set({ part }), parts)) pieces.push(piece)
+    const files = unzipSync(Buffer.concat(pieces))
+    expect(strFromU8(files['README.txt'] ?? new Uint8Array())).toContain(words)
+    expect(strFromU8(files['manifest.json'] ?? new Uint8Array())).toContain('"total": 40')
     expect(setHtml(set({}))).not.toContain('This is evidence of signs')
   })
 })
