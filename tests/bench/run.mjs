@@ -1,11 +1,11 @@
-// npm run bench [-- --quick] [-- --stages]: how fast a check is, as ratios against peers in this same run. Prints a table and writes
+// npm run bench [-- --quick] [-- --stages] [-- --load PROFILE]: how fast a check is, as ratios against peers in this same run. Prints a table and writes
 // docs/performance.md, asserts nothing. With --quick: fewer rounds, and no page. With --stages: where the time of a check goes, and
-// nothing else.
+// nothing else. With --load: how the service is under load (load.mjs).
 import autocannon from 'autocannon'
 import Fastify from 'fastify'
 import { serializerCompiler, validatorCompiler } from 'fastify-type-provider-zod'
 import { Resvg } from '@resvg/resvg-js'
-import { readFileSync, writeFileSync } from 'node:fs'
+import { readFileSync } from 'node:fs'
 import { optimize } from 'svgo'
 import { createTranslator } from '../../dist/braille/engine.js'
 import { check } from '../../dist/check.js'
@@ -15,11 +15,18 @@ import { DEFAULT_SETTINGS } from '../../dist/service/settings.js'
 import { fieldOfDots, signs } from './drawings.mjs'
 import { correctionRows } from './corrections.mjs'
 import { madeRows } from './made.mjs'
+import { underLoad } from './load.mjs'
 import { headLine, lineOf, ratioOf, row, spreadOf, timeInTurns } from './measure.mjs'
-import { performancePage } from './page.mjs'
+import { writePerformance } from './page.mjs'
 import { planRows } from './plans.mjs'
 import { setPageRows } from './set-page.mjs'
 import { stagesOf } from './stages.mjs'
+
+const said = (name) => (process.argv.includes(name) ? process.argv[process.argv.indexOf(name) + 1] : undefined)
+if (process.argv.includes('--load')) {
+  await underLoad(said('--load'), Number(said('--minutes') ?? 30))
+  process.exit()
+}
 
 const quick = process.argv.includes('--quick')
 const turns = quick ? { rounds: 7, warmup: 5 } : { rounds: 41, warmup: 20 }
@@ -138,4 +145,4 @@ await empty.close()
 await service.close()
 
 console.log([headLine(), ...lines.map(lineOf)].join('\n'))
-if (!quick) writeFileSync(new URL('../../docs/performance.md', import.meta.url), performancePage(lines))
+if (!quick) writePerformance(lines)
