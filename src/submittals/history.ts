@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto'
+import { setImmediate } from 'node:timers/promises'
 import { canonicalJson } from '../standards/load.js'
 import { now } from './store/ids.js'
 import type { Database, EventRow, InTransaction, SubmittalRow } from './store/tables.js'
@@ -92,24 +93,30 @@ export interface ProvedHistory {
   head: string
 }
 
+/** Events that are read and proved in one go: a long history must not hold up what else this process answers. */
+const EVENTS_A_GO = 500
+
 /** Reads the history and computes every hash anew. */
 export async function provedHistory(db: Database, submittal: Head): Promise<ProvedHistory> {
-  const events = await db
-    .selectFrom('events')
-    .selectAll()
-    .where('submittal', '=', submittal.id)
-    .where('number', '<=', submittal.event_count)
-    .orderBy('number')
-    .execute()
+  const events: EventRow[] = []
   let previous = NO_EVENT
   let brokenAt: number | null = null
-  for (const [i, event] of events.entries()) {
-    const { hash } = event
-    if (!isRight(event, i + 1, previous)) {
-      brokenAt = i + 1
-      break
+  for (let last = 0; last < submittal.event_count; last += EVENTS_A_GO) {
+    const some = await db
+      .selectFrom('events')
+      .selectAll()
+      .where('submittal', '=', submittal.id)
+      .$if(last > 0, (q) => q.where('number', '>', last))
+      .where('number', '<=', Math.min(last + EVENTS_A_GO, submittal.event_count))
+      .orderBy('number')
+      .execute()
+    for (const event of some) {
+      events.push(event)
+      if (brokenAt !== null) continue
+      if (isRight(event, events.length, previous)) previous = event.hash
+      else brokenAt = events.length
     }
-    previous = hash
+    await setImmediate()
   }
   if (brokenAt === null && (events.length !== submittal.event_count || previous !== submittal.event_head))
     brokenAt = events.length + 1

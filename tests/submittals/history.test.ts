@@ -3,7 +3,7 @@ import { sql } from 'kysely'
 import { expect, it } from 'vitest'
 import { addNote, addWaiver } from '../../src/submittals/changes.js'
 import { ownSubmittal } from '../../src/submittals/create.js'
-import { provedHistory } from '../../src/submittals/history.js'
+import { append, provedHistory, takeSubmittal } from '../../src/submittals/history.js'
 import { NOBODY, type Keeping } from '../../src/submittals/keeping.js'
 import { canonical } from '../faults/proof.js'
 import { onEachStore, signsIn, submittalOf } from './on-each-store.js'
@@ -24,6 +24,24 @@ onEachStore('the history', (kept) => {
 
   const prove = async (keeping: Keeping, id: string) =>
     provedHistory(keeping.store.db, await ownSubmittal(keeping, NOBODY, id))
+
+  it('is proved to its end however long it is, and lacks no event unseen', async () => {
+    const keeping = kept()
+    const id = await submittalOf(keeping, ['A'])
+    await keeping.store.db.transaction().execute(async (transaction) => {
+      const head = await takeSubmittal(transaction, id)
+      const notes = Array.from({ length: 1202 }, (_, i) => ({ kind: 'note-added' as const, data: { note: i } }))
+      if (head)
+        for (let i = 0; i < notes.length; i += 200) await append(transaction, head, 'R', notes.slice(i, i + 200))
+    })
+    const whole = await prove(keeping, id)
+    expect([whole.intact, whole.events.length, whole.events.at(-1)?.number]).toEqual([true, 1203, 1203])
+    const { db } = keeping.store
+    await db.deleteFrom('events').where('submittal', '=', id).where('number', '=', 700).execute()
+    expect(await prove(keeping, id)).toMatchObject({ intact: false, brokenAt: 700 })
+    await db.deleteFrom('events').where('submittal', '=', id).where('number', '>=', 700).execute()
+    expect(await prove(keeping, id)).toMatchObject({ intact: false, brokenAt: 700 })
+  })
 
   it('can be computed anew from what it shows', async () => {
     const keeping = kept()
