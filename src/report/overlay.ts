@@ -71,10 +71,13 @@ export function waiverTarget({ findings }: Pick<Report, 'findings'>, { fingerpri
   return `${finding.clause} ${finding.title}, which ${now[finding.verdict]}`
 }
 
-/** "0.71, 0.74, 0.69 mm, dial gauge; entered by A. Mason, 2026-11-25, 19:09 UTC". */
-export function readingsWords({ values, unit, instrument, author, at }: Overlay['measurements'][number]): string {
+/** "0.71, 0.74, 0.69 mm, ± 0.02 mm (k = 2), dial gauge; entered by A. Mason, 2026-11-25, 19:09 UTC". */
+export function readingsWords(readings: Overlay['measurements'][number]): string {
+  const { values, unit, expandedUncertainty, instrument, author, at } = readings
   const named = unit === 'ratio' ? 'as ratios' : unit
-  return `${values.join(', ')} ${named}, ${instrument ?? 'instrument not named'}; entered by ${author}, ${timeWords(at)}`
+  const spread =
+    expandedUncertainty === null ? '' : `, ± ${expandedUncertainty}${unit === 'ratio' ? '' : ` ${unit}`} (k = 2)`
+  return `${values.join(', ')} ${named}${spread}, ${instrument ?? 'instrument not named'}; entered by ${author}, ${timeWords(at)}`
 }
 
 const TIME = /^(\d{4}-\d{2}-\d{2})T(\d{2}:\d{2})(?::\d{2}(?:\.\d+)?)?Z$/

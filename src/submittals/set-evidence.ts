@@ -60,8 +60,16 @@ function setSign(row: SignRow, { reports }: EvidenceRows, beside: Beside, today:
     })),
     notes: (beside.notes.get(id) ?? []).map(({ text, author, at }) => ({ text, author, at })),
     measurements: (beside.measurements.get(id) ?? []).map(({ measured, author, at }) => {
-      const { quantity, values, unit, instrument } = parsed<MeasuredDescription>(measured)
-      return { quantity, values, unit: unit ?? MEASURABLE[quantity], instrument: instrument ?? null, author, at }
+      const { quantity, values, unit, expandedUncertainty = null, instrument } = parsed<MeasuredDescription>(measured)
+      return {
+        quantity,
+        values,
+        unit: unit ?? MEASURABLE[quantity],
+        expandedUncertainty,
+        instrument: instrument ?? null,
+        author,
+        at,
+      }
     }),
   }
 }

@@ -26,6 +26,7 @@ const overlay: Overlay = {
       quantity: 'raised.relief',
       values: [0.9],
       unit: 'mm',
+      expandedUncertainty: null,
       instrument: null,
       author: 'B. Clay',
       at: '2026-03-03T07:05:00.000Z',

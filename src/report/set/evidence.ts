@@ -48,6 +48,8 @@ export interface SetSign {
     quantity: string
     values: number[]
     unit: string
+    /** With coverage factor 2, in the unit of the values; null where none was given. */
+    expandedUncertainty: number | null
     instrument: string | null
     author: string
     at: string

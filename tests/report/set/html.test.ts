@@ -127,6 +127,7 @@ describe('the page of a submittal', () => {
           quantity: 'braille.dotHeight',
           values: [0.71, 0.74],
           unit: 'mm',
+          expandedUncertainty: 0.02,
           instrument: 'dial gauge',
           author: 'B. Clay',
           at: '2026-03-03T07:05:00.000Z',
@@ -135,7 +136,7 @@ describe('the page of a submittal', () => {
     })
     const page = textOf(setHtml({ ...sampleSet(), signs: [sign] }))
     expect(page).toContain('Seen from the stair. ( B. Clay, 2026-03-03, 07:00 UTC)')
-    expect(page).toContain('0.71, 0.74 mm, dial gauge; entered by B. Clay, 2026-03-03, 07:05 UTC')
+    expect(page).toContain('0.71, 0.74 mm, ± 0.02 mm (k = 2), dial gauge; entered by B. Clay, 2026-03-03, 07:05 UTC')
   })
 
   it('says why a sign has no report, and what of the upload was not used', () => {
