@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto'
 import { gzipSync } from 'node:zlib'
 import type { CheckInput } from '../check.js'
 import { reportJson } from '../report/json.js'
@@ -10,14 +11,16 @@ import { factsOf } from '../submittals/set-facts.js'
 /** A report as it is kept: written out and compressed, with what is asked of it most beside it. */
 export function keptAnswer(input: CheckInput, report: Report, sign: Sign): MadeReport {
   const { id, verdict, stages, summary, standards } = report
+  const written = reportJson(report)
   return {
     id,
+    digest: createHash('sha256').update(written).digest('hex'),
     verdict,
     stages,
     summary,
     standards: standards.map(({ id, revision, digest }) => ({ id, revision, digest })),
     facts: factsOf(input, report),
-    body: packed(reportJson(report)),
+    body: packed(written),
     picture: packed(reportSvg(report, sign)),
   }
 }

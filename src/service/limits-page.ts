@@ -86,6 +86,7 @@ const SERVICE_COUNTS: Record<keyof typeof SERVICE, [counts: string, beyond: stri
   uploadFiles: ['files that are sent to a submittal at once; a zip is one', 'too-large'],
   evidenceSigns: ['signs of one piece of evidence; the others can be had with `from`', 'too-large'],
   streams: ['streams of progress that one process keeps open', '[busy](problems/busy.md)'],
+  streamsOfOne: ['of these, streams of one organisation', '[busy](problems/busy.md)'],
   inlineJson: ['bytes of a JSON body that is checked at once', 'checked in a thread of its own'],
 }
 

@@ -97,6 +97,8 @@ export const LIMITS = {
   evidenceSigns: 2000,
   /** Event streams that one process keeps open. */
   streams: 500,
+  /** The same for one organisation. */
+  streamsOfOne: 100,
   /** A larger JSON body is checked in a worker, so that it never holds up the others. */
   inlineJson: 4 * 1024,
 }

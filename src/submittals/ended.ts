@@ -1,3 +1,5 @@
+import { createHash } from 'node:crypto'
+import { canonicalJson } from '../standards/load.js'
 import type { Happening } from './history.js'
 import { within, type Keeping } from './keeping.js'
 import { progressOf } from './progress.js'
@@ -18,7 +20,12 @@ export async function whenChecked(
   const found = await keepSetFindings(transaction, submittal)
   const data = await newsOf(keeping, transaction, { ...submittal, state: 'done', open: 0 })
   await tell(transaction, keeping.queue, submittal.organisation, 'submittal.checked', data)
-  return { signs: data.signs.total, verdicts: data.verdicts, setFindings: found.length }
+  return {
+    signs: data.signs.total,
+    verdicts: data.verdicts,
+    setFindings: found.length,
+    setFindingsDigest: digestOf(found),
+  }
 }
 
 /** @param submittal as it is after it was cancelled */
@@ -37,3 +44,6 @@ async function newsOf(keeping: Keeping, transaction: InTransaction, row: Submitt
   const state = row.state === 'cancelled' ? 'cancelled' : 'done'
   return { submittal: row.id, name: row.name, ...progress, state, address }
 }
+
+/** SHA-256 of the canonical JSON, hexadecimal: what was found is in the history without its length. */
+const digestOf = (found: readonly unknown[]): string => createHash('sha256').update(canonicalJson(found)).digest('hex')

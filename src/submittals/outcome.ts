@@ -16,6 +16,8 @@ export interface MadeReport {
   standards: { id: string; revision: number; digest: string }[]
   /** What the set is compared by. */
   facts: ComparedSign
+  /** SHA-256 of the JSON of the report, hexadecimal. */
+  digest: string
   /** Gzipped JSON and SVG. */
   body: Uint8Array
   picture: Uint8Array
@@ -108,6 +110,6 @@ async function keepReport(transaction: InTransaction, { id: sign, revision }: Si
 function happeningOf({ id, mark, revision }: SignRow, outcome: Outcome): Happening {
   if ('problem' in outcome)
     return { kind: 'sign-not-checked', data: { sign: id, mark, revision, problem: outcome.problem } }
-  const { id: report, verdict, standards } = outcome.made
-  return { kind: 'sign-checked', data: { sign: id, mark, revision, report, verdict, standards } }
+  const { id: report, digest, verdict, standards } = outcome.made
+  return { kind: 'sign-checked', data: { sign: id, mark, revision, report, digest, verdict, standards } }
 }

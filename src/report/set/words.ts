@@ -68,7 +68,7 @@ export function comparedWords({ setFindings, state }: Pick<SetEvidence, 'setFind
 export const SET_FINDINGS_ARE =
   'Seen by comparing the signs with each other. No clause is behind these; a person decides.'
 
-export const INTAKE_PROBLEMS_ARE = 'Not used, and so in no verdict. Everything else of the upload was used.'
+export const INTAKE_PROBLEMS_ARE = 'What was not used is in no verdict. Everything else of the upload was used.'
 
 /** Under the schedule. */
 export const COUNTED =

@@ -10,6 +10,7 @@ import { addSigns, createSubmittal, ownSubmittal, type Received } from '../../su
 import { SubmittalRequest } from '../../submittals/intake/submittal-json.js'
 import { within, type Actor, type Keeping } from '../../submittals/keeping.js'
 import type { IntakeProblem } from '../../report/set/evidence.js'
+import { problemPlace } from '../../report/set/words.js'
 import { actorOf } from '../actor.js'
 import type { Pool } from '../pool.js'
 import { ServiceProblem } from '../problems.js'
@@ -160,10 +161,10 @@ export const pinned = (standards: readonly string[]): string[] =>
   findStandards(standards).map(({ id, revision }) => `${id}@${revision}`)
 
 function noSigns(problems: readonly IntakeProblem[]): ServiceProblem {
-  const errors = problems.slice(0, MOST_ERRORS).map(({ file, row, column, detail }) => ({
-    detail:
-      [file, row === null ? '' : `row ${row}`, column ?? ''].filter((part) => part !== '').join(', ') + `: ${detail}`,
-  }))
+  const errors = problems.slice(0, MOST_ERRORS).map((problem) => {
+    const { file, detail } = problem
+    return { detail: detail.includes(file) ? detail : `${problemPlace(problem)}: ${detail}` }
+  })
   return new ServiceProblem('no-signs', 'Nothing of the upload could be used, and nothing was kept.', errors)
 }
 

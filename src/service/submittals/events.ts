@@ -59,6 +59,8 @@ const EVENTS: Described = {
 export function eventRoutes(app: FastifyInstance, keeping: Keeping) {
   const watch = new ProgressWatch(keeping, (err) => app.log.error({ err }, 'the progress of a submittal was not read'))
   const open = new Set<() => void>()
+  /** How many of them are whose. */
+  const held = new Map<string, number>()
   // The process does not wait for streams: a client comes back to another by itself.
   app.addHook('preClose', (done) => {
     for (const end of open) end()
@@ -73,7 +75,8 @@ export function eventRoutes(app: FastifyInstance, keeping: Keeping) {
     // A number that is not there yet is none of ours.
     let told = last <= row.event_count ? last : -1
     if (hasEnded(row) && told === row.event_count) return reply.code(204).send()
-    if (open.size >= LIMITS.streams)
+    const ofOne = held.get(actor.organisation) ?? 0
+    if (open.size >= LIMITS.streams || ofOne >= LIMITS.streamsOfOne)
       throw new ServiceProblem('busy', 'Too many streams are open.', [], undefined, { 'retry-after': RETRY_FULL })
 
     const stream = new Readable({ read: () => undefined })
@@ -93,11 +96,15 @@ export function eventRoutes(app: FastifyInstance, keeping: Keeping) {
     const leave = watch.follow(row.id, tell)
     const end = () => {
       if (!open.delete(end)) return
+      const left = (held.get(actor.organisation) ?? 1) - 1
+      if (left > 0) held.set(actor.organisation, left)
+      else held.delete(actor.organisation)
       leave()
       clearInterval(heart)
       stream.push(null)
     }
     open.add(end)
+    held.set(actor.organisation, (held.get(actor.organisation) ?? 0) + 1)
     stream.once('close', end)
     stream.push(`retry: ${RETRY}\n\n`)
     try {

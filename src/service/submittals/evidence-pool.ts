@@ -26,6 +26,10 @@ export interface Sources {
 
 /** Milliseconds after which a thread that has nothing to do ends. */
 const IDLE = 60_000
+/** Milliseconds that a form may wait for the thread. */
+const LONGEST_WAIT = 60_000
+/** Milliseconds for which the thread waits for a client that does not take what was written; others want it too. */
+const LONGEST_PAUSE = 20_000
 const RETRY_AFTER = 10
 const BYTES_PER_MEGABYTE = 1024 * 1024
 
@@ -49,7 +53,8 @@ export class EvidencePool {
     this.taken++
     const { port1: ours, port2 } = new MessageChannel()
     const abort = new AbortController()
-    const timer = setTimeout(() => abort.abort(), timeLimit)
+    let hasBegun = false
+    let timer = setTimeout(() => abort.abort(), LONGEST_WAIT)
     const stream = new PassThrough()
     const finished = this.start()
       .run({ task, port: port2 }, { signal: abort.signal, transferList: [port2] })
@@ -57,7 +62,7 @@ export class EvidencePool {
         () => void stream.end(),
         (error: unknown) => {
           stream.destroy(error instanceof Error ? error : new Error('evidence could not be written'))
-          throw this.explain(error)
+          throw this.explain(error, hasBegun)
         },
       )
       .finally(() => {
@@ -67,6 +72,12 @@ export class EvidencePool {
       })
     const begun = new Promise<void>((resolve) => {
       ours.on('message', (message: FromThread) => {
+        if (message === 'begun') {
+          hasBegun = true
+          clearTimeout(timer)
+          timer = setTimeout(() => abort.abort(), timeLimit)
+          return
+        }
         if ('piece' in message) resolve()
         void answer(message, stream, sources).then(
           (reply) => ours.postMessage(reply),
@@ -102,8 +113,9 @@ export class EvidencePool {
     return this.threads
   }
 
-  private explain(error: unknown): unknown {
+  private explain(error: unknown, hasBegun: boolean): unknown {
     const { timeLimit: time, heapLimit: heap } = this.settings
+    if (error instanceof Error && error.name === 'AbortError' && !hasBegun) return busy()
     if (error instanceof Error && error.name === 'AbortError')
       return tooMuch(`The evidence took longer than the ${time} milliseconds that it may take.`, time)
     if (error instanceof Error && 'code' in error && error.code === 'ERR_WORKER_OUT_OF_MEMORY')
@@ -115,13 +127,15 @@ export class EvidencePool {
   }
 }
 
-async function answer(message: FromThread, stream: PassThrough, sources: Sources): Promise<unknown> {
+async function answer(message: Exclude<FromThread, 'begun'>, stream: PassThrough, sources: Sources): Promise<unknown> {
   if ('piece' in message) {
     if (stream.destroyed || stream.write(message.piece)) return null
+    const late = setTimeout(() => stream.destroy(), LONGEST_PAUSE)
     await new Promise<void>((resolve) => {
       stream.once('drain', resolve)
       stream.once('close', resolve)
     })
+    clearTimeout(late)
     return null
   }
   if (message.ask === 'received') return sources.received(message.sign)

@@ -18,7 +18,12 @@ export interface EvidenceTask {
 
 /** What the thread sends; every message is answered, a piece by anything. */
 export type FromThread =
-  { piece: Uint8Array } | { ask: 'received'; sign: string } | { ask: 'picture'; drawing: string } | { ask: 'history' }
+  /** The work begins now: waiting for the thread costs nothing. */
+  | 'begun'
+  | { piece: Uint8Array }
+  | { ask: 'received'; sign: string }
+  | { ask: 'picture'; drawing: string }
+  | { ask: 'history' }
 
 export default async function work({ task, port }: { task: EvidenceTask; port: MessagePort }): Promise<void> {
   const ask = async (message: FromThread): Promise<unknown> => {
@@ -26,6 +31,7 @@ export default async function work({ task, port }: { task: EvidenceTask; port: M
     const [answer] = (await once(port, 'message')) as unknown[]
     return answer
   }
+  port.postMessage('begun' satisfies FromThread)
   const { rows, today, form, base, undetermined } = task
   const evidence = setEvidenceOf(rows, today)
   const supply: Supply = {

@@ -41,7 +41,16 @@ export function pair(
   }
   const taken = new Set([...used, ...marked.found.values()])
   const own = drawings.filter((drawing) => !taken.has(drawing)).sort((a, b) => BY_NAME.compare(a.name, b.name))
+  if (rows.length > 0) problems.push(...own.filter(isUntold(problems)).map(({ name }) => problem(name, NO_ROW)))
   return { signs: [...signs, ...own.map(signOfDrawing)], problems }
+}
+
+/** Beside a schedule a drawing of its own is more often one with a slip in its name than one more sign. */
+const NO_ROW = 'belongs to no row of a schedule, and is checked as a sign of its own.'
+
+const isUntold = (problems: readonly IntakeProblem[]) => {
+  const told = problems.map(({ file, detail }) => `${file} ${detail}`).join('\n')
+  return ({ name }: UploadedFile): boolean => !told.includes(name)
 }
 
 const NOTHING = 'is left out: it has no drawing, and no lettering, braille or pictogram is described.'

@@ -23,6 +23,7 @@ interface Answered {
   body: unknown
 }
 
+const STUCK_EVIDENCE = new URL('./stuck-evidence.mjs', import.meta.url)
 const EVIDENCE_WORKER = new URL('../../../dist/service/submittals/evidence-worker.js', import.meta.url)
 
 let plain: KeptWorld
@@ -33,7 +34,7 @@ beforeAll(async () => {
   const evidence = { ...DEFAULT_SETTINGS.evidence, worker: EVIDENCE_WORKER }
   plain = await keptWorld()
   busy = await keptWorld({ ...STUCK, evidence: { ...evidence, queueLimit: -1 } })
-  slow = await keptWorld({ ...STUCK, queueLimit: 2, evidence: { ...evidence, timeLimit: 0 } })
+  slow = await keptWorld({ ...STUCK, queueLimit: 2, evidence: { ...evidence, worker: STUCK_EVIDENCE, timeLimit: 200 } })
   const Operation = z.object({
     operationId: z.string(),
     responses: z.record(z.string(), z.object({ content: z.record(z.string(), z.unknown()).optional() })),

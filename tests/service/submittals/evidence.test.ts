@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto'
 import { execFileSync } from 'node:child_process'
 import { mkdtempSync, rmSync, writeFileSync, mkdirSync } from 'node:fs'
 import { tmpdir } from 'node:os'
@@ -6,6 +7,7 @@ import { unzipSync } from 'fflate'
 import type { FastifyInstance } from 'fastify'
 import request from 'supertest'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { HistoryResource } from '../../../src/service/submittals/resources.js'
 import { SET_FORMS, SIGN_FORMS } from '../../../src/service/submittals/evidence-forms.js'
 import { checked, GLAZE, KILN, listening, signsOf, uploaded } from './kept.js'
 
@@ -84,7 +86,14 @@ describe('the evidence of a set', () => {
       rmSync(folder, { recursive: true })
     }
     expect(Buffer.from(files['signs/K-104/received/K-104.svg'] ?? []).equals(KILN)).toBe(true)
-    expect(JSON.parse(Buffer.from(files['history.json'] ?? []).toString())).toMatchObject({ intact: true })
+    const history = HistoryResource.parse(JSON.parse(Buffer.from(files['history.json'] ?? []).toString()))
+    expect(history.intact).toBe(true)
+    // Who has the zip can tell that the reports in it are those that the history speaks of (FIPS 180-4 by node:crypto).
+    const report = createHash('sha256')
+      .update(files['signs/K-104/report.json'] ?? [])
+      .digest('hex')
+    const told = history.events.find(({ kind, data }) => kind === 'sign-checked' && data.mark === 'K-104')
+    expect(told?.data.digest).toBe(report)
   })
 
   it('of fewer signs is asked for with from and count', async () => {

@@ -123,7 +123,18 @@ describe('nothing is guessed', () => {
       [2, expect.stringMatching(/“H-204 rev 2”, which is not in the upload/)],
       [3, expect.stringMatching(/which is not in the upload/)],
       [3, expect.stringMatching(/is left out: it has no drawing/)],
+      [null, expect.stringMatching(/“H-204.svg” belongs to no row of a schedule/)],
     ])
+  })
+
+  it('when no row names a drawing or has its name for a mark; without a schedule there is nothing to tell', async () => {
+    const extra = file('stair-9.svg', SVG)
+    const beside = await told(schedule('H-204,,KILN'), extra)
+    expect(beside.signs.map(([mark]) => mark)).toEqual(['H-204', 'stair-9'])
+    expect(beside.problems.map(({ detail }) => detail)).toEqual([
+      '“stair-9.svg” belongs to no row of a schedule, and is checked as a sign of its own.',
+    ])
+    expect((await told(extra)).problems).toEqual([])
   })
 
   it('of a row that says nothing', async () => {
