@@ -179,8 +179,10 @@ function readBodies(app: FastifyInstance) {
     async (_request: unknown, body: unknown) => body,
   )
   app.addHook('onRequest', (request, _reply, done) => {
-    if (ZERO.test(request.url))
-      return done(new ServiceProblem('malformed-request', 'The address holds the character U+0000.'))
+    const [path = '', query = ''] = request.url.split('?', 2)
+    if (ZERO.test(path))
+      return done(new ServiceProblem('not-found', 'Nothing has the character U+0000 in its address.'))
+    if (ZERO.test(query)) return done(new ServiceProblem('malformed-request', 'The query holds the character U+0000.'))
     const encoding = request.headers['content-encoding']
     const compressed = encoding !== undefined && encoding !== 'identity'
     done(compressed ? new ServiceProblem('unsupported-media-type', COMPRESSED) : undefined)
