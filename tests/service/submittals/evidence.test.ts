@@ -61,8 +61,8 @@ describe('the evidence of a set', () => {
 
   it('is the same twice, and another after a change', async () => {
     const of = async () => {
-      const { body, headers } = await get(`/v1/submittals/${id}/evidence.zip`).expect(200)
-      return { bytes: (body as Buffer).toString('latin1'), tag: headers.etag }
+      const response = await get(`/v1/submittals/${id}/evidence.zip`).expect(200)
+      return { bytes: (response.body as Buffer).toString('latin1'), tag: response.headers.etag }
     }
     const first = await of()
     expect(await of()).toEqual(first)
@@ -105,8 +105,9 @@ describe('the evidence of a set', () => {
 
 describe('the evidence of one sign', () => {
   it.each(Object.entries(SIGN_FORMS))('%s is had as %s', async (form, type) => {
-    const { body } = await get(`/v1/submittals/${id}/signs/${sign}/${form}`).expect(200).expect('content-type', type)
-    expect((body as Buffer).toString('latin1')).toContain(BEGINNINGS[form.split('.')[1] ?? ''])
+    const path = `/v1/submittals/${id}/signs/${sign}/${form}`
+    const response = await get(path).expect(200).expect('content-type', type)
+    expect((response.body as Buffer).toString('latin1')).toContain(BEGINNINGS[form.split('.')[1] ?? ''])
   })
 
   it('has the drawing as we redrew it, which runs nothing wherever it is opened', async () => {

@@ -48,7 +48,7 @@ export async function keptWorld(settings: Partial<Settings> = {}): Promise<KeptW
         const store = await openStore(place, onError)
         const db = store.db.withPlugin(failing(trouble))
         opened.push({ ...store, db, files: new Files(db) })
-        return opened[0] as Store
+        return opened[0]
       },
     },
   )

@@ -40,8 +40,8 @@ const MOST_LOOKS = 1200
 
 export async function checked(app: FastifyInstance, id: string): Promise<Submittal> {
   for (let look = 0; look < MOST_LOOKS; look++) {
-    const { body } = await request(app.server).get(`/v1/submittals/${id}`).expect(200)
-    const submittal = body as Submittal
+    const response = await request(app.server).get(`/v1/submittals/${id}`).expect(200)
+    const submittal = response.body as Submittal
     if (submittal.state === 'done') return submittal
     await new Promise((resolve) => setTimeout(resolve, PAUSE))
   }
@@ -49,11 +49,11 @@ export async function checked(app: FastifyInstance, id: string): Promise<Submitt
 }
 
 export async function signsOf(app: FastifyInstance, id: string, query = ''): Promise<KeptSign[]> {
-  const { body } = await request(app.server).get(`/v1/submittals/${id}/signs${query}`).expect(200)
-  return (body as { signs: KeptSign[] }).signs
+  const response = await request(app.server).get(`/v1/submittals/${id}/signs${query}`).expect(200)
+  return (response.body as { signs: KeptSign[] }).signs
 }
 
 export async function signOf(app: FastifyInstance, submittal: string, sign: string): Promise<KeptSign> {
-  const { body } = await request(app.server).get(`/v1/submittals/${submittal}/signs/${sign}`).expect(200)
-  return body as KeptSign
+  const response = await request(app.server).get(`/v1/submittals/${submittal}/signs/${sign}`).expect(200)
+  return response.body as KeptSign
 }

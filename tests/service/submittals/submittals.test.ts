@@ -41,11 +41,11 @@ describe('an upload', () => {
   })
 
   it('as JSON may name the set, its standards and its options', async () => {
-    const { body } = await post('/v1/submittals')
+    const response = await post('/v1/submittals')
       .send({ name: 'Ground floor', standards: ['us-ca-2019'], signs: [{ location: '117', sign: POTTERY_ROOM }] })
       .expect(202)
       .expect('location', /^\/v1\/submittals\/sub_/)
-    const { id, name, standards } = body as Submittal
+    const { id, name, standards } = response.body as Submittal
     expect(name).toBe('Ground floor')
     expect(standards[0]).toMatch(/^us-ca-2019@\d+$/)
     await checked(app, id)
@@ -192,8 +192,8 @@ describe('a submittal', () => {
   it('that was cancelled checks no more and takes no more signs', async () => {
     const many = Object.fromEntries(Array.from({ length: 40 }, (_, i) => [`S-${i}.svg`, KILN]))
     const { id } = await uploaded(app, many)
-    const { body } = await post(`/v1/submittals/${id}/cancel`).expect(200)
-    expect((body as Submittal).state).toBe('cancelled')
+    const response = await post(`/v1/submittals/${id}/cancel`).expect(200)
+    expect((response.body as Submittal).state).toBe('cancelled')
     await post(`/v1/submittals/${id}/signs`).attach('files', KILN, 'b.svg').expect(409)
     const states = (await signsOf(app, id, '?report=brief')).map(({ state }) => state)
     expect(states).not.toContain('queued')
