@@ -72,10 +72,10 @@ const BODIES: Record<string, unknown> = {
 
 async function webhookOf({ store, app }: KeptWorld): Promise<string> {
   await store.db.deleteFrom('endpoints').execute()
-  const { body } = await request(app.server)
+  const response = await request(app.server)
     .post('/v1/webhooks')
     .send(BODIES.createWebhook as object)
-  return (body as { id: string }).id
+  return (response.body as { id: string }).id
 }
 
 /** The operation as it is done rightly. */
