@@ -1,14 +1,17 @@
 import { readFileSync } from 'node:fs'
 import type { FastifyInstance } from 'fastify'
 import { createTranslator } from '../../src/braille/engine.js'
-import { buildService } from '../../src/service/service.js'
+import { buildService, type Dependencies } from '../../src/service/service.js'
 import { DEFAULT_SETTINGS, type Settings } from '../../src/service/settings.js'
 
 /** The compiled worker: `npm test` builds before it tests. */
 export const WORKER = new URL('../../dist/service/worker.js', import.meta.url)
 
 /** A service that does not listen, with as few threads as will do. The time is long, because tests share the machine. */
-export const runningService = (settings: Partial<Settings> = {}): Promise<FastifyInstance> =>
+export const runningService = (
+  settings: Partial<Settings> = {},
+  open?: Dependencies['open'],
+): Promise<FastifyInstance> =>
   buildService(
     {
       ...DEFAULT_SETTINGS,
@@ -22,7 +25,7 @@ export const runningService = (settings: Partial<Settings> = {}): Promise<Fastif
       loopDelayLimit: 600_000,
       ...settings,
     },
-    { translator: createTranslator() },
+    { translator: createTranslator(), ...(open && { open }) },
   )
 
 /** A sign of one room drawn at true scale: THEATER B as live text, theater B in contracted braille. Our own drawing. */

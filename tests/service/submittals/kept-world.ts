@@ -1,8 +1,6 @@
 import type { FastifyInstance } from 'fastify'
 import type { KyselyPlugin } from 'kysely'
-import { createTranslator } from '../../../src/braille/engine.js'
-import { buildService } from '../../../src/service/service.js'
-import { DEFAULT_SETTINGS, type Settings } from '../../../src/service/settings.js'
+import type { Settings } from '../../../src/service/settings.js'
 import { POTTERY_ROOM } from '../../../src/sign/examples.js'
 import { createSubmittal } from '../../../src/submittals/create.js'
 import { NOBODY, type Keeping } from '../../../src/submittals/keeping.js'
@@ -10,7 +8,7 @@ import { TableQueue } from '../../../src/submittals/queue/table-queue.js'
 import { openStore, type Store } from '../../../src/submittals/store/connect.js'
 import { Files } from '../../../src/submittals/store/files.js'
 import { SignDescription } from '../../../src/sign/description.js'
-import { WORKER } from '../running.js'
+import { runningService } from '../running.js'
 
 /** A service with things kept in it, whose store can be made to fail. It does not listen, so that nothing is checked. */
 export interface KeptWorld {
@@ -30,28 +28,13 @@ export interface KeptWorld {
 export async function keptWorld(settings: Partial<Settings> = {}): Promise<KeptWorld> {
   const trouble: KeptWorld['trouble'] = { is: 'none' }
   const opened: Store[] = []
-  const app = await buildService(
-    {
-      ...DEFAULT_SETTINGS,
-      logLevel: 'silent',
-      worker: WORKER,
-      threads: 1,
-      timeLimit: 20_000,
-      longestWait: 600_000,
-      longestShortWait: 600_000,
-      loopDelayLimit: 600_000,
-      ...settings,
-    },
-    {
-      translator: createTranslator(),
-      open: async (place, onError) => {
-        const store = await openStore(place, onError)
-        const db = store.db.withPlugin(failing(trouble))
-        opened.push({ ...store, db, files: new Files(db) })
-        return opened[0]
-      },
-    },
-  )
+  const app = await runningService(settings, async (place, onError) => {
+    const store = await openStore(place, onError)
+    const db = store.db.withPlugin(failing(trouble))
+    const kept = { ...store, db, files: new Files(db) }
+    opened.push(kept)
+    return kept
+  })
   const [store] = opened
   if (!store) throw new Error('no store was opened')
   const keeping: Keeping = { store, queue: new TableQueue(store.db), awaken: () => undefined }
