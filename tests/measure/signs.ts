@@ -89,7 +89,7 @@ export function withValues(description: Json, values: Record<string, unknown>): 
     let at = copy
     for (const key of keys) at = (at[key] ??= {}) as Json
     if (value === undefined) delete at[last]
-    else at[last] = value
+    else at[last] = structuredClone(value)
   }
   return copy
 }
