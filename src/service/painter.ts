@@ -1,6 +1,8 @@
 import { fork, type ChildProcess } from 'node:child_process'
+import { setPriority } from 'node:os'
 import { fileURLToPath } from 'node:url'
 import type { Painted } from './painter-process.js'
+import { STAND_BACK } from './pool.js'
 
 /** Milliseconds that one picture may take, the start of the process included. */
 const TIME_LIMIT = 10_000
@@ -91,6 +93,7 @@ export class Painter {
     // Between two pictures it does not keep the service from ending; when it dies then, the next picture starts another.
     child.unref()
     child.on('error', this.onError)
+    if (child.pid !== undefined) setPriority(child.pid, STAND_BACK)
     this.child = child
     return child
   }

@@ -3,6 +3,7 @@ import { Piscina } from 'piscina'
 import { Refusal } from '../refusal.js'
 import { FairLine, type Asker } from './admission/fair-line.js'
 import { ServiceProblem } from './problems.js'
+import { Replacements } from './replacements.js'
 import type { Settings } from './settings.js'
 import type { Answer, RefusedAnswer, Task, UnreadTask } from './task.js'
 
@@ -18,6 +19,8 @@ const BYTES_PER_MEGABYTE = 1024 * 1024
  * many that live as long as it does, and with twice the room of Node's default most are dead before they are ever copied.
  */
 const YOUNG_GENERATION = 96
+/** By how much threads stand back behind the event loop where both want a core (`nice`, POSIX), which all other clients wait for. */
+export const STAND_BACK = 10
 
 /** Told what becomes of tasks, by whom it concerns. */
 export interface PoolWatch {
@@ -34,6 +37,9 @@ export class Pool {
   private threads: Piscina | undefined
   /** Whoever is let in begins at once: the pool's own queue, which knows no askers, stays empty. */
   private readonly line: FairLine
+  private readonly replacements = new Replacements(LONGEST_WAIT)
+  /** Tasks that were let in and that no thread has begun with. */
+  private handed = 0
   private running = 0
 
   constructor(
@@ -47,13 +53,14 @@ export class Pool {
       mostWaiting: queueLimit,
       longestWait,
       slowFrom: timeLimit * SLOW,
+      after: (free) => this.replacements.free(free),
       clock: () => performance.now(),
     })
   }
 
   /** Tasks that have a thread, and those that wait for one. */
   get load(): { running: number; waiting: number } {
-    return { running: this.running, waiting: this.line.waiting + this.line.running - this.running }
+    return { running: this.running, waiting: this.line.waiting + this.handed }
   }
 
   /** Starts the threads, which take a moment to be ready; without this the first task does. */
@@ -65,11 +72,13 @@ export class Pool {
       minThreads: threads,
       maxThreads: threads,
       concurrentTasksPerWorker: 1,
+      niceIncrement: STAND_BACK,
       resourceLimits: { maxOldGenerationSizeMb: heapLimit, maxYoungGenerationSizeMb: YOUNG_GENERATION },
       // Threads have no business with the environment.
       env: {},
     })
     this.threads.on('error', this.onError)
+    this.threads.on('workerCreate', () => this.replacements.arrived())
     return this.threads
   }
 
@@ -87,9 +96,11 @@ export class Pool {
     const { port1: begun, port2 } = new MessageChannel()
     const abort = new AbortController()
     let began: number | undefined
+    this.handed++
     let timer = setTimeout(() => abort.abort(), LONGEST_WAIT)
     begun.once('message', () => {
       began = performance.now()
+      this.handed--
       this.running++
       this.watch.begun(began - asked)
       clearTimeout(timer)
@@ -110,7 +121,8 @@ export class Pool {
     } finally {
       clearTimeout(timer)
       begun.close()
-      if (began !== undefined) this.running--
+      if (began === undefined) this.handed--
+      else this.running--
     }
   }
 
@@ -129,10 +141,12 @@ export class Pool {
     if (!(error instanceof Error) || error instanceof Refusal) return error
     if (error.name === 'AbortError') {
       if (began === undefined) return busy()
+      this.replacements.lost()
       this.watch.stopped('time')
       return tookTooLong(performance.now() - began, limit)
     }
     if ('code' in error && error.code === 'ERR_WORKER_OUT_OF_MEMORY') {
+      this.replacements.lost()
       this.watch.stopped('memory')
       return this.tookTooMuch()
     }

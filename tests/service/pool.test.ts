@@ -130,3 +130,14 @@ it('leaves the bytes of a shared buffer to their owner', async () => {
   expect(answer.body).toContain('"next"')
   expect(shared.byteLength).toBe(6)
 })
+
+it('lets nobody in for a stopped thread before another has taken its place', async () => {
+  const used = open({ queueLimit: 1 })
+  await used.run(task('warm'), ANYBODY)
+  const stopped = failure(used.run(task('loop'), ANYBODY))
+  const next = used.run(task('next'), ANYBODY)
+  await stopped
+  // Who comes next still waits in the line, where turns count, and not for the thread: the line is full.
+  expect(await failure(used.run(task('third'), ANYBODY))).toMatchObject({ type: 'busy' })
+  expect((await next).body).toContain('next')
+})

@@ -2,6 +2,7 @@ import { PassThrough, type Readable } from 'node:stream'
 import { MessageChannel } from 'node:worker_threads'
 import { Piscina } from 'piscina'
 import { Refusal } from '../../refusal.js'
+import { STAND_BACK } from '../pool.js'
 import { ServiceProblem } from '../problems.js'
 import type { EvidenceTask, FromThread } from './evidence-worker.js'
 
@@ -105,6 +106,7 @@ export class EvidencePool {
       maxThreads: 1,
       idleTimeout: IDLE,
       concurrentTasksPerWorker: 1,
+      niceIncrement: STAND_BACK,
       resourceLimits: { maxOldGenerationSizeMb: heapLimit },
       env: {},
     })
