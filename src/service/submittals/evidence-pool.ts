@@ -25,6 +25,24 @@ export interface Sources {
   history: () => Promise<Uint8Array>
 }
 
+/** Told what becomes of forms, by whom it concerns. */
+export interface EvidenceWatch {
+  asked: () => void
+  /** @param waited milliseconds until the thread took it */
+  begun: (waited: number) => void
+  /** @param taken milliseconds of the thread; undefined where it never began */
+  ended: (taken: number | undefined) => void
+  /** The thread was stopped, since the form used up what it may. */
+  stopped: (what: 'time' | 'memory') => void
+}
+
+const NOBODY: EvidenceWatch = {
+  asked: () => undefined,
+  begun: () => undefined,
+  ended: () => undefined,
+  stopped: () => undefined,
+}
+
 /** Milliseconds after which a thread that has nothing to do ends. */
 const IDLE = 60_000
 /** Milliseconds that a form may wait for the thread. */
@@ -41,6 +59,7 @@ export class EvidencePool {
   constructor(
     private readonly settings: EvidenceSettings,
     private readonly onError: (error: Error) => void,
+    private readonly watch: EvidenceWatch = NOBODY,
   ) {}
 
   /**
@@ -52,9 +71,11 @@ export class EvidencePool {
     const { queueLimit, timeLimit } = this.settings
     if (this.taken > queueLimit) throw busy()
     this.taken++
+    this.watch.asked()
+    const asked = performance.now()
     const { port1: ours, port2 } = new MessageChannel()
     const abort = new AbortController()
-    let hasBegun = false
+    let begunAt: number | undefined
     let timer = setTimeout(() => abort.abort(), LONGEST_WAIT)
     const stream = new PassThrough()
     const finished = this.start()
@@ -63,18 +84,20 @@ export class EvidencePool {
         () => void stream.end(),
         (error: unknown) => {
           stream.destroy(error instanceof Error ? error : new Error('evidence could not be written'))
-          throw this.explain(error, hasBegun)
+          throw this.explain(error, begunAt !== undefined)
         },
       )
       .finally(() => {
         this.taken--
+        this.watch.ended(begunAt === undefined ? undefined : performance.now() - begunAt)
         clearTimeout(timer)
         ours.close()
       })
     const begun = new Promise<void>((resolve) => {
       ours.on('message', (message: FromThread) => {
         if (message === 'begun') {
-          hasBegun = true
+          begunAt = performance.now()
+          this.watch.begun(begunAt - asked)
           clearTimeout(timer)
           timer = setTimeout(() => abort.abort(), timeLimit)
           return
@@ -118,13 +141,15 @@ export class EvidencePool {
   private explain(error: unknown, hasBegun: boolean): unknown {
     const { timeLimit: time, heapLimit: heap } = this.settings
     if (error instanceof Error && error.name === 'AbortError' && !hasBegun) return busy()
-    if (error instanceof Error && error.name === 'AbortError')
+    if (error instanceof Error && error.name === 'AbortError') {
+      this.watch.stopped('time')
       return tooMuch(`The evidence took longer than the ${time} milliseconds that it may take.`, time)
-    if (error instanceof Error && 'code' in error && error.code === 'ERR_WORKER_OUT_OF_MEMORY')
-      return tooMuch(
-        `The evidence needed more than the ${heap} megabytes of memory that it may use.`,
-        heap * BYTES_PER_MEGABYTE,
-      )
+    }
+    if (error instanceof Error && 'code' in error && error.code === 'ERR_WORKER_OUT_OF_MEMORY') {
+      this.watch.stopped('memory')
+      const detail = `The evidence needed more than the ${heap} megabytes of memory that it may use.`
+      return tooMuch(detail, heap * BYTES_PER_MEGABYTE)
+    }
     return error
   }
 }

@@ -54,7 +54,8 @@ const TITLES: Record<SetForm, string> = {
 }
 
 export function evidenceRoutes(app: FastifyInstance, keeping: Keeping, { evidence }: Settings) {
-  const pool = new EvidencePool(evidence, (err) => app.log.error({ err }, 'the thread that writes evidence failed'))
+  const onError = (err: Error): void => app.log.error({ err }, 'the thread that writes evidence failed')
+  const pool = new EvidencePool(evidence, onError, app.watching.meters?.evidence)
   const painter = new Painter((err) => app.log.warn({ err }, 'a picture could not be made'))
   app.addHook('onClose', async () => {
     painter.close()

@@ -2,6 +2,7 @@ import { collectDefaultMetrics, Counter, Gauge, Histogram, Registry } from 'prom
 import { STAGES } from '../../stages.js'
 import { VERSION } from '../../version.js'
 import type { PoolWatch } from '../pool.js'
+import { evidenceMeters } from './evidence-meters.js'
 import { PROBLEMS, type ProblemType } from '../problem-table.js'
 import type { StageTime } from './stage-clock.js'
 import type { StoreReading } from './store-reading.js'
@@ -94,6 +95,8 @@ export class Meters {
     help: 'Worker threads that were stopped because a task used up its time or its memory.',
     labelNames: ['what'],
   })
+  /** Of the thread that writes evidence. */
+  readonly evidence = evidenceMeters(this.registry)
   private readonly store = new Gauge({
     ...this.own,
     name: 'fingertrue_store_up',

@@ -9,6 +9,7 @@ import request from 'supertest'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { HistoryResource } from '../../../src/service/submittals/resources.js'
 import { SET_FORMS, SIGN_FORMS } from '../../../src/service/submittals/evidence-forms.js'
+import { readMetrics } from '../watching/read-metrics.js'
 import { checked, GLAZE, KILN, listening, signsOf, uploaded } from './kept.js'
 
 /** Evidence over HTTP: every form is there, names its type, and stays the same until something changes. */
@@ -57,6 +58,23 @@ describe('the evidence of a set', () => {
     const tag = response.headers.etag ?? ''
     await get(`/v1/submittals/${id}/${form}`).set('if-none-match', tag).expect(304)
     expect(response.headers['content-disposition']).toMatch(/^(inline|attachment); filename\*=UTF-8''Kiln-House-/)
+  })
+
+  it('is counted apart from the checks, and at rest when it is written', async () => {
+    const seen = async () => {
+      const { value } = await readMetrics(app)
+      const of = (name: string, labels = {}) => Number(value(`fingertrue_evidence_${name}`, labels))
+      return {
+        written: of('write_duration_seconds'),
+        waited: of('wait_duration_seconds'),
+        running: of('tasks', { state: 'running' }),
+        waiting: of('tasks', { state: 'waiting' }),
+      }
+    }
+    await expect.poll(seen).toMatchObject({ running: 0, waiting: 0 })
+    const before = await seen()
+    await get(`/v1/submittals/${id}/schedule.csv`).expect(200)
+    await expect.poll(seen).toEqual({ ...before, written: before.written + 1, waited: before.waited + 1 })
   })
 
   it('is the same twice, and another after a change', async () => {
