@@ -12,7 +12,7 @@ const PARTS = ['drawing', 'program', 'sign', 'standards', 'options']
 export async function readForm(request: FastifyRequest): Promise<Map<string, Buffer>> {
   const parts = new Map<string, Buffer>()
   for await (const part of partsOf(request)) {
-    const name = part.fieldname
+    const name = nameOf(part)
     if (!PARTS.includes(name)) throw unknownPart(name)
     if (parts.has(name)) throw new ServiceProblem('malformed-request', `The form holds the part “${name}” twice.`)
     const bytes = part.type === 'file' ? await part.toBuffer() : bytesOf(part.value)
@@ -25,6 +25,15 @@ export async function readForm(request: FastifyRequest): Promise<Map<string, Buf
     parts.set(name, bytes)
   }
   return parts
+}
+
+/**
+ * The name of a part of a form. The multipart reader's types promise one; a part that was sent without has none.
+ * @throws {ServiceProblem} `malformed-request`
+ */
+export function nameOf({ fieldname }: { fieldname: string | undefined }): string {
+  if (fieldname === undefined) throw new ServiceProblem('malformed-request', 'A part of the form has no name.')
+  return fieldname
 }
 
 /** The multipart reader throws a bare error, without a code, for a form that is none. */

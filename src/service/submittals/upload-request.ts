@@ -4,6 +4,7 @@ import { shownName } from '../../submittals/intake/names.js'
 import { unsupported } from '../errors.js'
 import { LongJson, readJson } from '../json.js'
 import { ServiceProblem } from '../problems.js'
+import { nameOf } from '../read-form.js'
 import { listOf } from '../read-request.js'
 import { LIMITS } from '../settings.js'
 
@@ -65,16 +66,20 @@ export async function readFilesAndTexts(
       left -= bytes.length
       if (left < 0) throw tooLarge()
       // A browser sends an empty, nameless file for a field that nothing was chosen in.
-      if (bytes.length > 0 || part.filename !== '') files.push({ name: shownName(part.filename), bytes })
+      const name = fileNameOf(part)
+      if (bytes.length > 0 || name !== '') files.push({ name: shownName(name), bytes })
       continue
     }
-    if (!known.includes(part.fieldname))
-      throw new ServiceProblem('malformed-request', unknownField(part.fieldname, known))
+    const name = nameOf(part)
+    if (!known.includes(name)) throw new ServiceProblem('malformed-request', unknownField(name, known))
     const text = typeof part.value === 'string' ? part.value : JSON.stringify(part.value)
-    texts.set(part.fieldname, [...(texts.get(part.fieldname) ?? []), text])
+    texts.set(name, [...(texts.get(name) ?? []), text])
   }
   return { files, texts }
 }
+
+/** The multipart reader's types promise a file's own name; one that was sent as bytes without it has none. */
+const fileNameOf = ({ filename }: { filename: string | undefined }): string => filename ?? ''
 
 const unknownField = (name: string, known: readonly string[]): string =>
   `The form holds a part “${name}” that is not known here. Known parts are files, ${known.join(', ')}.`
