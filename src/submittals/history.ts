@@ -125,7 +125,7 @@ export async function provedHistory(db: Database, submittal: Head): Promise<Prov
 
 /** The event as it lies there, to the last byte: data that say the same in other words are not what was written. */
 function isRight({ hash, ...event }: EventRow, number: number, previous: string): boolean {
-  const data = valueOf(event.data)
+  const data = dataOf(event.data)
   return (
     event.number === number &&
     event.previous === previous &&
@@ -135,7 +135,8 @@ function isRight({ hash, ...event }: EventRow, number: number, previous: string)
   )
 }
 
-function valueOf(json: string): unknown {
+/** What an event says; undefined where it is no JSON, so that somebody has changed it. */
+export function dataOf(json: string): unknown {
   try {
     return JSON.parse(json) as unknown
   } catch {

@@ -18,7 +18,7 @@ import { LIMITS, type Settings } from '../settings.js'
 import { SET_FORMS, SIGN_FORMS, type SetForm, type SignForm } from './evidence-forms.js'
 import { EvidencePool, type Sources } from './evidence-pool.js'
 import type { EvidenceTask } from './evidence-worker.js'
-import { historyResource } from './history-resource.js'
+import { historyText } from './history-resource.js'
 import { receivedFiles } from './received-files.js'
 import { queryOf, route, SignParams, signOf, SubmittalParams, submittalOf } from './route.js'
 import { today } from './today.js'
@@ -142,8 +142,12 @@ export function evidenceRoutes(app: FastifyInstance, keeping: Keeping, { evidenc
   const sourcesOf = (row: SubmittalRow): Sources => ({
     received: (sign) => receivedFiles(keeping, sign),
     picture: (svg) => painter.paint(svg),
-    history: async () =>
-      new TextEncoder().encode(JSON.stringify(historyResource(row.id, await provedHistory(keeping.store.db, row)))),
+    history: async () => {
+      const pieces: Uint8Array[] = []
+      const proved = await provedHistory(keeping.store.db, row)
+      for await (const piece of historyText(row.id, proved)) pieces.push(Buffer.from(piece))
+      return new Uint8Array(Buffer.concat(pieces))
+    },
   })
 }
 

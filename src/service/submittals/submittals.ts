@@ -1,3 +1,4 @@
+import { Readable } from 'node:stream'
 import type { FastifyInstance } from 'fastify'
 import { z } from 'zod'
 import { ownSubmittal } from '../../submittals/create.js'
@@ -7,7 +8,7 @@ import type { SubmittalRow } from '../../submittals/store/tables.js'
 import { cancelSubmittal, deleteSubmittal, listSubmittals } from '../../submittals/submittals.js'
 import { verdictsOf } from '../../submittals/verdicts.js'
 import { actorOf } from '../actor.js'
-import { historyResource } from './history-resource.js'
+import { historyText } from './history-resource.js'
 import { HistoryResource, SubmittalList, SubmittalResource } from './resources.js'
 import { route, queryOf, SubmittalParams, submittalOf } from './route.js'
 import { submittalResource } from './rows.js'
@@ -87,8 +88,9 @@ export function submittalRoutes(app: FastifyInstance, keeping: Keeping) {
     description: 'Every change: who, when, what. Each event holds the hash of the one before; all are computed anew.',
     answer: HistoryResource,
   }
-  app.get('/v1/submittals/:submittal/history', route(history, SubmittalParams), async (request) => {
+  app.get('/v1/submittals/:submittal/history', route(history, SubmittalParams), async (request, reply) => {
     const row = await ownSubmittal(keeping, actorOf(request), submittalOf(request).submittal)
-    return historyResource(row.id, await provedHistory(keeping.store.db, row))
+    const proved = await provedHistory(keeping.store.db, row)
+    return reply.type('application/json; charset=utf-8').send(Readable.from(historyText(row.id, proved)))
   })
 }
