@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from 'node:fs'
+import { existsSync, readdirSync, readFileSync } from 'node:fs'
 import { afterAll, describe, expect, it } from 'vitest'
 
 /**
@@ -28,6 +28,8 @@ afterAll(async () => {
 
 function inputs(folder: 'corpus' | 'found', reader: string): { name: string; bytes: Buffer }[] {
   const place = new URL(`./${folder}/${reader}/`, import.meta.url)
+  // Nothing was ever found with some readers.
+  if (folder === 'found' && !existsSync(place)) return []
   return readdirSync(place).map((name) => ({
     name: `${folder}/${reader}/${name}`,
     bytes: readFileSync(new URL(name, place)),
