@@ -17,7 +17,7 @@ const READERS = ['drawing', 'description', 'schedule', 'program', 'service']
 const targets = new Map<string, Target>()
 
 async function targetOf(reader: string): Promise<Target> {
-  const target = targets.get(reader) ?? ((await import(`./${reader}.mjs`)) as Target)
+  const target = targets.get(reader) ?? ((await import(new URL(`./${reader}.mjs`, import.meta.url).href)) as Target)
   targets.set(reader, target)
   return target
 }
