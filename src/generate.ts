@@ -27,7 +27,7 @@ const LOCK = 'tests/standards/digests.json'
 
 async function generated(): Promise<Map<string, string>> {
   const app = await buildService({ ...DEFAULT_SETTINGS, logLevel: 'silent', auth: 'keys' })
-  const document = `${JSON.stringify(app.swagger(), null, 2)}\n`
+  const document = `${JSON.stringify(await app.describe(), null, 2)}\n`
   await app.close()
   return new Map([
     ['openapi/openapi.json', document],

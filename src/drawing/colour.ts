@@ -1,5 +1,6 @@
-import { parse, rgb } from 'culori'
+import culori from 'culori/require'
 
+const { parse, rgb } = culori
 /** Colours as CSS and SVG write them, read by culori (named, hex, rgb, hsl, hwb, lab, lch, color()). */
 
 export interface Colour {

@@ -1,4 +1,4 @@
-import { generate, parse, walk } from 'css-tree'
+import { cssTree } from '../libraries.js'
 
 /** Lists of CSS declarations, as the attribute `style` and the blocks of rules hold them. */
 
@@ -34,6 +34,7 @@ function splitDeclaration(text: string): Declaration[] {
 }
 
 function parseWithCssTree(text: string): Declaration[] {
+  const { generate, parse, walk } = cssTree()
   const declarations: Declaration[] = []
   const list = parse(text, { context: 'declarationList', parseValue: false })
   walk(list, {

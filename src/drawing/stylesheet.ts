@@ -1,4 +1,5 @@
-import { generate, parse, type Block, type CssNode, type Selector } from 'css-tree'
+import type { Block, CssNode, Selector } from 'css-tree'
+import { cssTree } from '../libraries.js'
 import type { CouldBe } from './collector.js'
 import type { Declaration } from './declarations.js'
 import type { Element } from './document.js'
@@ -51,7 +52,7 @@ function parseSheet(text: string, element: Element): CssNode {
   const depth = bracketDepth(text)
   if (depth > LIMITS.depth)
     throw tooComplex('brackets inside one another in its style sheet', LIMITS.depth, depth, element.spot)
-  return parse(text.replace(/<!--|-->/g, ''), { parseValue: false })
+  return cssTree().parse(text.replace(/<!--|-->/g, ''), { parseValue: false })
 }
 
 /** How many brackets of any kind stand inside one another; those in comments and strings count too. */
@@ -83,7 +84,7 @@ function addRules(node: CssNode, element: Element, sheets: Sheets): void {
         sheets.rules.push(ruleOf(selector, declarations))
       }
     } else if (child.type === 'Atrule') {
-      const query = child.prelude ? generate(child.prelude) : ''
+      const query = child.prelude ? cssTree().generate(child.prelude) : ''
       const name = child.name.toLowerCase()
       if (name === 'media' && child.block && appliesToScreen(query)) addRules(child.block, element, sheets)
       else addGap(name, query, element, sheets)
@@ -101,7 +102,7 @@ function addGap(name: string, query: string, element: Element, sheets: Sheets): 
 function declarationsOf(block: Block): Declaration[] {
   return block.children.toArray().flatMap((node) => {
     if (node.type !== 'Declaration') return []
-    const value = generate(node.value).trim()
+    const value = cssTree().generate(node.value).trim()
     return [{ property: node.property.toLowerCase(), value, important: node.important !== false }]
   })
 }
@@ -114,7 +115,7 @@ function ruleOf(selector: Selector, declarations: Declaration[]): Rule {
     if (part.type === 'ClassSelector') key.class = plainName(part.name)
     if (part.type === 'TypeSelector' && part.name !== '*') key.type = plainName(part.name)
   }
-  return { selector: generate(selector), specificity: specificityOf(selector), key, declarations }
+  return { selector: cssTree().generate(selector), specificity: specificityOf(selector), key, declarations }
 }
 
 /** A name that stands for itself; one with an escape or a namespace is left to the selector engine. */

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
-import * as fontkit from 'fontkit'
 import type { Font } from 'fontkit'
+import { fontkit } from '../libraries.js'
 import type { TypefaceStyle } from '../sign/sign.js'
 import { keyOf, type OutlineFace, type WantedFace } from './faces.js'
 
@@ -110,7 +110,7 @@ const fonts = new Map<string, Font>()
 function shippedFont(file: string): Font {
   let font = fonts.get(file)
   if (!font) {
-    const read = fontkit.create(readFileSync(require.resolve(file)))
+    const read = fontkit().create(readFileSync(require.resolve(file)))
     if (!('glyphForCodePoint' in read)) throw new Error(`${file} is no single font`)
     font = read
     fonts.set(file, font)

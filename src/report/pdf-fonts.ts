@@ -1,6 +1,6 @@
 import { createRequire } from 'node:module'
-import * as fontkit from 'fontkit'
 import type { Font } from 'fontkit'
+import { fontkit } from '../libraries.js'
 
 /** The faces of printed reports, which ship with this program: they hold braille patterns and most alphabets. */
 
@@ -15,7 +15,7 @@ let faces: Font[] | undefined
 
 /** The text with every character that the faces cannot show written as its number, so that none is lost silently. */
 export function printable(text: string): string {
-  faces ??= [REGULAR, BOLD].map((file) => fontkit.openSync(file) as Font)
+  faces ??= [REGULAR, BOLD].map((file) => fontkit().openSync(file) as Font)
   const isShown = (point: number) => faces?.every((face) => face.hasGlyphForCodePoint(point))
   return Array.from(text, (character) => {
     const point = character.codePointAt(0) ?? 0

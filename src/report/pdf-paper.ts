@@ -1,4 +1,4 @@
-import PDFDocument from 'pdfkit'
+import { pdfkit } from '../libraries.js'
 import { plain } from './markup.js'
 import { BOLD, printable, REGULAR } from './pdf-fonts.js'
 import { BODY, FOOT, GAP, HEAD, INK, MARGIN, QUIET, SIZES, SMALL } from './pdf-ink.js'
@@ -55,7 +55,7 @@ export class Paper {
     private readonly foot: string,
   ) {
     const title = printable(plain(name))
-    this.doc = new PDFDocument({
+    this.doc = new (pdfkit())({
       size: 'A4',
       margin: MARGIN,
       pdfVersion: '1.7',

@@ -1,5 +1,7 @@
-import { clampRgb, formatHex, parse } from 'culori'
+import culori from 'culori/require'
 import { isKnown, type Colour, type Fact } from '../sign/sign.js'
+
+const { clampRgb, formatHex, parse } = culori
 
 /** Colours of the redrawn sign: its own where they are known, and inks that are seen on them. Nothing of a client's text is kept. */
 

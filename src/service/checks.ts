@@ -1,16 +1,15 @@
 import type { FastifyInstance, FastifyRequest } from 'fastify'
-import type { Translator } from '../braille/translator.js'
 import { DEFAULT_STANDARDS } from '../check-options.js'
-import { check, type CheckInput } from '../check.js'
-import { REPORT_STYLE_HASH } from '../report/html.js'
+import type { CheckInput } from '../check.js'
+import { REPORT_STYLE_HASH } from '../report/html-style.js'
 import { Report } from '../report/schema.js'
 import { POTTERY_ROOM } from '../sign/examples.js'
 import { askerOf } from './admission/asker.js'
 import type { FairLine } from './admission/fair-line.js'
-import { answer } from './answer.js'
 import { CheckForm, CheckQuery, CheckRequest } from './check-request.js'
 import { EXAMPLE_DRAWING, EXAMPLE_PRODUCT } from './example-drawing.js'
 import { LongJson } from './json.js'
+import type { LateCore } from './late-core.js'
 import { negotiate } from './negotiate.js'
 import { documented } from './openapi.js'
 import type { Operation } from './operation.js'
@@ -25,7 +24,7 @@ import './watching/requests.js'
 /** POST /v1/checks: one sign in, a judged report out, whether the sign passes or not. */
 
 export interface CheckParts {
-  translator: Translator
+  core: LateCore
   pool: Pool
   /** The line of what is done at once. */
   short: FairLine
@@ -79,8 +78,10 @@ export const CHECK_PROBLEMS: ProblemType[] = [
 ]
 
 export function checkRoutes(app: FastifyInstance, parts: CheckParts) {
-  const { translator } = parts
-  const roomReport = (): unknown => check(fromJson(EXAMPLE_REQUEST), translator)
+  const roomReport = (): unknown => {
+    const input = fromJson(EXAMPLE_REQUEST)
+    return JSON.parse(String(parts.core.now.answer({ kind: 'check', type: 'application/json', input }).body))
+  }
   const operation: Operation = {
     id: 'createCheck',
     tag: 'checks',
@@ -146,7 +147,7 @@ async function runUnwatched(
   question: Question,
   input: CheckInput | LongJson,
   request: FastifyRequest,
-  { translator, pool, short }: CheckParts,
+  { core, pool, short }: CheckParts,
 ): Promise<Answer> {
   const asker = askerOf(request)
   if (input instanceof LongJson) return pool.run({ ...question, json: input.bytes }, asker)
@@ -154,5 +155,5 @@ async function runUnwatched(
   const isLong = question.kind === 'check' && question.type === 'application/pdf'
   const isShort =
     !isLong && !input.drawing && !input.program && Number(request.headers['content-length']) <= LIMITS.inlineJson
-  return isShort ? short.run(asker, () => answer(task, translator)) : pool.run(task, asker)
+  return isShort ? short.run(asker, async () => (await core.load()).answer(task)) : pool.run(task, asker)
 }

@@ -6,10 +6,7 @@ import { inputOfSign, panelBox, planDots, type PlanInput } from '../make/dot-pla
 import { planSvg } from '../make/dot-plan/svg.js'
 import { programOf } from '../make/gcode/write.js'
 import type { PlanTaskInput } from './dot-plan-request.js'
-
-/** The forms that a plan can be had in; the first is the default. */
-export const PLAN_TYPES = ['application/json', 'text/csv', 'image/svg+xml', 'text/x-gcode'] as const
-export type PlanType = (typeof PLAN_TYPES)[number]
+import type { PlanType } from './task.js'
 
 /** A plan in the form asked for. @throws {Refusal} when there are no dots or the head cannot set them */
 export function planAnswer(input: PlanTaskInput, type: PlanType, translator: Translator): string {

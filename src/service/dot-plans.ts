@@ -3,7 +3,6 @@ import type { FastifyInstance, FastifyRequest } from 'fastify'
 import { DotPlan } from '../make/dot-plan/schema.js'
 import type { CheckParts } from './checks.js'
 import { readLater } from './checks.js'
-import { planAnswer, PLAN_TYPES } from './dot-plan-answer.js'
 import {
   DotPlanQuery,
   DotPlanRequest,
@@ -18,7 +17,7 @@ import { LongJson } from './json.js'
 import { negotiate } from './negotiate.js'
 import { documented } from './openapi.js'
 import type { Operation } from './operation.js'
-import type { Answer } from './task.js'
+import { PLAN_TYPES, type Answer } from './task.js'
 
 /** POST /v1/dot-plans: dots in, the order in which a head can set them out. */
 
@@ -41,7 +40,10 @@ const EXAMPLE = {
 const SVG_POLICY = "default-src 'none'; style-src 'unsafe-inline'; sandbox"
 
 export function dotPlanRoutes(app: FastifyInstance, parts: CheckParts) {
-  const example = (): unknown => JSON.parse(planAnswer(planFromJson(EXAMPLE, {}), 'application/json', parts.translator))
+  const example = (): unknown => {
+    const input = planFromJson(EXAMPLE, {})
+    return JSON.parse(String(parts.core.now.answer({ kind: 'dot-plan', type: 'application/json', input }).body))
+  }
   const operation: Operation = {
     id: 'createDotPlan',
     tag: 'making',

@@ -1,4 +1,3 @@
-import { z } from 'zod'
 import type { Translator } from '../braille/translator.js'
 import { check, type CheckInput } from '../check.js'
 import { cannotSatisfy } from '../make/draw/cannot.js'
@@ -10,19 +9,9 @@ import { Report } from '../report/schema.js'
 import { SignDescription } from '../sign/description.js'
 import { findStandards } from '../standards/catalogue.js'
 import type { DrawingTaskInput } from './drawing-request.js'
+import type { DrawingType } from './task.js'
 
 /** A drawing that was held against the standards before it is handed out: the check reads the very file. */
-
-export const DRAWING_TYPES = ['application/json', 'image/svg+xml'] as const
-export type DrawingType = (typeof DRAWING_TYPES)[number]
-
-export const DrawingAnswer = z
-  .strictObject({
-    drawing: z.string().describe('The SVG document, at true scale.'),
-    sign: SignDescription.describe('What belongs to the drawing and no drawing shows: send both to a check.'),
-    report: Report.describe('The check of this drawing with this description.'),
-  })
-  .meta({ id: 'DrawingAnswer', description: 'A drawing that passes its own check at the drawing stage.' })
 
 /**
  * Lines are set at other distances where something of the drawing cannot be read at the first.

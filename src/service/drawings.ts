@@ -1,7 +1,7 @@
 import { askerOf } from './admission/asker.js'
 import type { FastifyInstance } from 'fastify'
 import type { CheckParts } from './checks.js'
-import { DRAWING_TYPES, DrawingAnswer } from './drawing-answer.js'
+import { DrawingAnswer } from './drawing-schema.js'
 import { DrawingRequest, orderFromJson } from './drawing-request.js'
 import { unsupported } from './errors.js'
 import { LongJson } from './json.js'
@@ -9,6 +9,7 @@ import { negotiate } from './negotiate.js'
 import { documented } from './openapi.js'
 import type { Operation } from './operation.js'
 import { LIMITS } from './settings.js'
+import { DRAWING_TYPES } from './task.js'
 
 /** POST /v1/drawings: what a sign says and which standards it is for, to a drawing that passes. */
 

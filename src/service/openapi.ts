@@ -3,6 +3,7 @@ import type { FastifyInstance } from 'fastify'
 import { createJsonSchemaTransform, createJsonSchemaTransformObject } from 'fastify-type-provider-zod'
 import { z } from 'zod'
 import type { Access } from './keys/access.js'
+import type { LateCore } from './late-core.js'
 import { VERSION } from '../version.js'
 import { TAGS, type Media, type Operation } from './operation.js'
 import { PROBLEM_MEDIA_TYPE, problemAddress, problemOf, Problem } from './problems.js'
@@ -20,7 +21,14 @@ interface JsonObject {
 /** The id in examples of problems, where each real one has its own. */
 const EXAMPLE_REQUEST_ID = '00000000-0000-4000-8000-000000000000'
 
-export async function installOpenApi(app: FastifyInstance, auth: Settings['auth']) {
+declare module 'fastify' {
+  interface FastifyInstance {
+    /** The whole document, with what the examples are answered with. */
+    describe: () => Promise<Exclude<ReturnType<FastifyInstance['swagger']>, string>>
+  }
+}
+
+export async function installOpenApi(app: FastifyInstance, auth: Settings['auth'], core: LateCore) {
   const operations = new Map<string, { operation: Operation; access: Access | undefined }>()
   app.addHook('onRoute', (route) => {
     const operation = route.config?.operation
@@ -54,10 +62,14 @@ export async function installOpenApi(app: FastifyInstance, auth: Settings['auth'
       return pruned(complete)
     },
   })
+  app.decorate('describe', async () => {
+    await core.load()
+    return app.swagger()
+  })
   app.get('/openapi.json', { schema: { hide: true } }, async (_request, reply) => {
     // The document never changes while the process runs.
     void reply.type('application/json')
-    return JSON.stringify(app.swagger())
+    return JSON.stringify(await app.describe())
   })
 }
 

@@ -10,6 +10,8 @@ export async function installReference(app: FastifyInstance) {
       // The page shows one document, so that the bar for choosing another, with its logo, has no purpose.
       css: [{ filename: 'reference.css', content: '.swagger-ui .topbar { display: none }' }],
     },
+    // The page asks the library for the document, which holds examples of answers.
+    uiHooks: { onRequest: (_request, _reply, done) => void app.describe().then(() => done(), done) },
     uiConfig: { docExpansion: 'list' },
   })
 }

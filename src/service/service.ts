@@ -4,7 +4,6 @@ import cookie from '@fastify/cookie'
 import multipart from '@fastify/multipart'
 import Fastify, { LogController, type FastifyInstance } from 'fastify'
 import { validatorCompiler } from 'fastify-type-provider-zod'
-import { createTranslator } from '../braille/engine.js'
 import type { Translator } from '../braille/translator.js'
 import { KeyRing } from '../submittals/keys/key-ring.js'
 import { sendEitherWay } from '../page/error-page.js'
@@ -19,6 +18,7 @@ import { drawingRoutes } from './drawings.js'
 import { causeOf, installErrorHandler, sendProblem } from './errors.js'
 import { answerHealthOnly, healthRoutes } from './health.js'
 import { LongJson, readJson } from './json.js'
+import { LateCore } from './late-core.js'
 import { installGuard, noteAccess } from './keys/guard.js'
 import { keyRoutes } from './keys/keys.js'
 import { installRateLimit } from './keys/rate-limit.js'
@@ -49,7 +49,8 @@ import { watchRequests } from './watching/requests.js'
 import { openWatching } from './watching/watching.js'
 
 export interface Dependencies {
-  translator: Translator
+  /** Absent: one is made when it is first needed. */
+  translator?: Translator
   /** Opens the store of submittals. */
   open?: typeof openStore
 }
@@ -67,7 +68,7 @@ const REQUEST_TIMEOUT = 120_000
 /** Builds the whole HTTP service, ready to listen or to be injected into. `close()` stops it and its threads. */
 export async function buildService(
   settings: Settings,
-  { translator, open = openStore }: Dependencies = { translator: createTranslator() },
+  { translator, open = openStore }: Dependencies = {},
 ): Promise<FastifyInstance> {
   const app: FastifyInstance = Fastify({
     logger: loggerOptions(settings.logLevel),
@@ -130,7 +131,8 @@ export async function buildService(
     },
   })
   readBodies(app)
-  await installOpenApi(app, settings.auth)
+  const core = new LateCore(translator)
+  await installOpenApi(app, settings.auth, core)
   await installReference(app)
 
   healthRoutes(
@@ -140,7 +142,7 @@ export async function buildService(
   )
   if (watching.meters) metricsRoute(app, watching.meters, pool, kept.keeping)
   problemPageRoutes(app)
-  const parts = { translator, pool, short: shortLine(settings) }
+  const parts = { core, pool, short: shortLine(settings) }
   checkRoutes(app, parts)
   readingRoutes(app, parts)
   translationRoutes(app, parts)

@@ -3,9 +3,7 @@ import type { PlanSettings } from '../make/dot-plan/schema.js'
 import type { MadeReport } from '../submittals/outcome.js'
 import type { UploadedFile } from '../submittals/upload.js'
 import type { Exclusion, Fault, RefusalType } from '../refusal.js'
-import type { PlanType } from './dot-plan-answer.js'
 import type { PlanTaskInput } from './dot-plan-request.js'
-import type { DrawingType } from './drawing-answer.js'
 import type { DrawingTaskInput } from './drawing-request.js'
 import type { ReadUpload } from './submittals/upload-answer.js'
 import type { Judged } from './watching/meters.js'
@@ -23,6 +21,14 @@ export const REPORT_TYPES = [
   'application/pdf',
 ] as const
 export type ReportType = (typeof REPORT_TYPES)[number]
+
+/** The forms that a plan of dots can be had in; the first is the default. */
+export const PLAN_TYPES = ['application/json', 'text/csv', 'image/svg+xml', 'text/x-gcode'] as const
+export type PlanType = (typeof PLAN_TYPES)[number]
+
+/** The same of a drawing that is made. */
+export const DRAWING_TYPES = ['application/json', 'image/svg+xml'] as const
+export type DrawingType = (typeof DRAWING_TYPES)[number]
 
 export type Task = AnsweredTask | UploadTask
 

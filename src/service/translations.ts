@@ -1,8 +1,5 @@
 import type { FastifyInstance } from 'fastify'
-import { settingFor, translateText } from '../braille/translate.js'
 import { Translation, TranslationRequest } from '../braille/translation-schema.js'
-import { findStandards } from '../standards/catalogue.js'
-import { DEFAULT_STANDARDS } from '../check-options.js'
 import { askerOf } from './admission/asker.js'
 import type { CheckParts } from './checks.js'
 import { unsupported } from './errors.js'
@@ -17,13 +14,7 @@ import { LIMITS } from './settings.js'
 
 const EXAMPLE: TranslationRequest = { text: 'pottery 117', code: 'ueb-contracted' }
 
-export function translationRoutes(app: FastifyInstance, { translator, short }: Omit<CheckParts, 'pool'>) {
-  const translate = (request: TranslationRequest): Translation => {
-    const asked = findStandards(request.standards ?? DEFAULT_STANDARDS)
-    const [standard] = findStandards(DEFAULT_STANDARDS)
-    if (!standard) throw new Error('The default standard is not in the catalogue.')
-    return translateText(request, translator, settingFor(asked, standard))
-  }
+export function translationRoutes(app: FastifyInstance, { core, short }: Omit<CheckParts, 'pool'>) {
   const operation: Operation = {
     id: 'createTranslation',
     tag: 'braille',
@@ -41,7 +32,7 @@ export function translationRoutes(app: FastifyInstance, { translator, short }: O
       content: {
         'application/json': {
           schema: Translation,
-          examples: { room: { summary: 'The name of a room', value: () => translate(EXAMPLE) } },
+          examples: { room: { summary: 'The name of a room', value: () => core.now.translate(EXAMPLE) } },
         },
       },
     },
@@ -62,7 +53,7 @@ export function translationRoutes(app: FastifyInstance, { translator, short }: O
     if (body === undefined || Buffer.isBuffer(body) || request.isMultipart()) throw unsupported(request)
     const parsed = TranslationRequest.safeParse(body instanceof LongJson ? body.read() : body)
     if (!parsed.success) throw invalid(parsed.error, TranslationRequest, '')
-    const translation = await short.run(askerOf(request), () => translate(parsed.data))
+    const translation = await short.run(askerOf(request), async () => (await core.load()).translate(parsed.data))
     return reply.type(type).send(JSON.stringify(translation))
   })
 }

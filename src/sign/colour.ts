@@ -1,6 +1,8 @@
-import { clampRgb, parse, wcagLuminance } from 'culori'
+import culori from 'culori/require'
 import { z } from 'zod'
 import type { Colour } from './sign.js'
+
+const { clampRgb, parse, wcagLuminance } = culori
 
 /** Colours as a client writes them, and their relative luminance (WCAG 2.2, definition of relative luminance). */
 

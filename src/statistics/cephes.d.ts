@@ -1,7 +1,5 @@
 /** Its package has types that its export map does not name; these are the few functions that are used. */
 declare module 'cephes' {
-  /** Settles when the WebAssembly is compiled. */
-  export const compiled: Promise<void>
   export function igam(a: number, x: number): number
   export function igamc(a: number, x: number): number
   export function lgam(a: number): number

@@ -1,7 +1,7 @@
 import request from 'supertest'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import type { FastifyInstance } from 'fastify'
-import { SET_FORMS, SIGN_FORMS } from '../../src/service/submittals/evidence-forms.js'
+import { SET_FORMS, SIGN_FORMS } from '../../src/service/submittals/evidence-types.js'
 import { runningService } from '../service/running.js'
 
 /** The pages as a client gets them, without a browser. The values are invented. */

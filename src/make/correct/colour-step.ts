@@ -1,4 +1,4 @@
-import { wcagLuminance } from 'culori'
+import culori from 'culori/require'
 import { FORMULAS, type Formula } from '../../measure/contrast/formulas.js'
 import { reflectanceContrast } from '../../measure/contrast/lighter.js'
 import { contrastRatio } from '../../measure/contrast/ratio.js'
@@ -11,6 +11,8 @@ import { NotCorrectable, type Rgb } from './outcome.js'
 import { recoloured } from './recolour.js'
 import { failing, offenders, rowsInForce, type Sheet } from './sheet.js'
 import { tried } from './trial.js'
+
+const { wcagLuminance } = culori
 
 /**
  * The step that darkens or lightens characters to the nearest colour that passes: on the straight line in sRGB from the colour that they

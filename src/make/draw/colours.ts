@@ -1,7 +1,9 @@
-import { formatHex } from 'culori'
+import culori from 'culori/require'
 import { toColour, type ColourDescription } from '../../sign/colour.js'
 import { contrastRatio } from '../../measure/contrast/ratio.js'
 import type { SignOrder } from './order.js'
+
+const { formatHex } = culori
 
 /** Colours of the drawing: those that were ordered, else dark on light or light on dark. */
 

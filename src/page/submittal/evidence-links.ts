@@ -1,5 +1,5 @@
 import { markup, type Html } from '../../report/html-tag.js'
-import type { SetForm, SignForm } from '../../service/submittals/evidence-forms.js'
+import type { SetForm, SignForm } from '../../service/submittals/evidence-types.js'
 
 /** The way to the evidence in each of its forms, with what each is for. */
 

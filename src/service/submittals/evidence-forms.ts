@@ -10,30 +10,7 @@ import { setJunit } from '../../report/set/junit.js'
 import { setPdf } from '../../report/set/pdf.js'
 import { setSarif } from '../../report/set/sarif.js'
 import { scheduleCsv } from '../../report/set/schedule-csv.js'
-
-/** The forms in which evidence is had, each by the name of its file. */
-
-export const SET_FORMS = {
-  'report.html': 'text/html; charset=utf-8',
-  'report.pdf': 'application/pdf',
-  'report.csv': 'text/csv; charset=utf-8',
-  'schedule.csv': 'text/csv; charset=utf-8',
-  'report.sarif': 'application/sarif+json; charset=utf-8',
-  'report.xml': 'application/xml; charset=utf-8',
-  'report.bcf': 'application/octet-stream',
-  'inspection.html': 'text/html; charset=utf-8',
-  'inspection.pdf': 'application/pdf',
-  'evidence.zip': 'application/zip',
-} as const
-export type SetForm = keyof typeof SET_FORMS
-
-export const SIGN_FORMS = {
-  'report.html': 'text/html; charset=utf-8',
-  'report.pdf': 'application/pdf',
-  'inspection.html': 'text/html; charset=utf-8',
-  'inspection.pdf': 'application/pdf',
-} as const
-export type SignForm = keyof typeof SIGN_FORMS
+import type { SetForm, SignForm } from './evidence-types.js'
 
 /** What a form needs that is not in the evidence, asked for one at a time. */
 export interface Supply {

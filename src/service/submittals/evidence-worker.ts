@@ -3,7 +3,8 @@ import type { MessagePort } from 'node:worker_threads'
 import type { NamedFile } from '../../report/set/archive.js'
 import type { EvidenceRows } from '../../submittals/evidence-rows.js'
 import { setEvidenceOf } from '../../submittals/set-evidence.js'
-import { writeSet, writeSign, type SetForm, type SignForm, type Supply } from './evidence-forms.js'
+import { writeSet, writeSign, type Supply } from './evidence-forms.js'
+import type { SetForm, SignForm } from './evidence-types.js'
 
 /** The module that threads run which write evidence: it leaves in pieces, each when the one before has been taken. */
 

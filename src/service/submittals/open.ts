@@ -5,7 +5,6 @@ import { checkSign } from '../../submittals/check-sign.js'
 import { whenChecked } from '../../submittals/ended.js'
 import { NOBODY, type Keeping } from '../../submittals/keeping.js'
 import type { Outcome } from '../../submittals/outcome.js'
-import { BossQueue } from '../../submittals/queue/boss-queue.js'
 import type { Queue } from '../../submittals/queue/queue.js'
 import { TableQueue } from '../../submittals/queue/table-queue.js'
 import { forgetClaims } from '../../submittals/replays.js'
@@ -42,7 +41,7 @@ export async function openKeeping(
   open: typeof openStore,
 ): Promise<KeepingService> {
   const store = await open(settings.place, (err) => log.error({ err }, 'the database reports a fault'))
-  const queue = queueOf(store, log)
+  const queue = await queueOf(store, log)
   try {
     await queue.start()
     await makeLocal(store)
@@ -115,8 +114,12 @@ export async function openKeeping(
   }
 }
 
-const queueOf = ({ db, pool }: Store, log: FastifyBaseLogger): Queue =>
-  pool ? new BossQueue(pool, (err) => log.error({ err }, 'the queue reports a fault')) : new TableQueue(db)
+/** The library of the shared queue is loaded only where it is used. */
+async function queueOf({ db, pool }: Store, log: FastifyBaseLogger): Promise<Queue> {
+  if (!pool) return new TableQueue(db)
+  const { BossQueue } = await import('../../submittals/queue/boss-queue.js')
+  return new BossQueue(pool, (err) => log.error({ err }, 'the queue reports a fault'))
+}
 
 /** The organisation of those who need no key. */
 async function makeLocal({ db }: Store): Promise<void> {

@@ -1,7 +1,7 @@
 import { join } from 'node:path'
 import { setTimeout as wait } from 'node:timers/promises'
 import { Kysely, Migrator, PostgresDialect } from 'kysely'
-import pg from 'pg'
+import type pg from 'pg'
 import { Files } from './files.js'
 import { createTables } from './first-migration.js'
 import { troubleOf } from './outage.js'
@@ -46,7 +46,7 @@ export async function openStore(
   beside = false,
 ): Promise<Store> {
   const inPostgres = place !== undefined && 'url' in place
-  const store = inPostgres ? openPostgres(place.url, onError) : openSqlite(place?.folder, beside)
+  const store = inPostgres ? await openPostgres(place.url, onError) : openSqlite(place?.folder, beside)
   const end = Date.now() + LONGEST_START
   for (;;)
     try {
@@ -76,7 +76,9 @@ function openSqlite(folder: string | undefined, beside: boolean): Store {
   }
 }
 
-function openPostgres(url: string, onError: (error: Error) => void): Store {
+/** Its library is loaded only where it is used. */
+async function openPostgres(url: string, onError: (error: Error) => void): Promise<Store> {
+  const { default: pg } = await import('pg')
   const pool = new pg.Pool({
     connectionString: url,
     max: MOST_CONNECTIONS,

@@ -85,8 +85,11 @@ const filled = (url: string): string =>
   })
 
 /** A body that the route takes: the example of the OpenAPI document, where it has one. */
-function bodyOf({ url, method }: Call): object | undefined {
-  const paths = app.swagger().paths as Record<string, Record<string, { requestBody?: Body } | undefined> | undefined>
+async function bodyOf({ url, method }: Call): Promise<object | undefined> {
+  const paths = (await app.describe()).paths as Record<
+    string,
+    Record<string, { requestBody?: Body } | undefined> | undefined
+  >
   const operation = paths[url.replace(/:(\w+)/gu, '{$1}')]?.[method.toLowerCase()]
   const examples = operation?.requestBody?.content['application/json']?.examples ?? {}
   const body = Object.values(examples)[0]?.value
@@ -102,7 +105,7 @@ async function send(
   headers: Record<string, string>,
 ): Promise<{ status: number; text: string; location?: string }> {
   const form = call.access.for === 'signed-in' && isChange(call)
-  const payload = form ? new URLSearchParams({ fingerprint: named.fingerprint ?? '' }).toString() : bodyOf(call)
+  const payload = form ? new URLSearchParams({ fingerprint: named.fingerprint ?? '' }).toString() : await bodyOf(call)
   const response = await app.inject({
     method: call.method as 'GET',
     url: call.path,

@@ -8,7 +8,7 @@ import type { FastifyInstance } from 'fastify'
 import request from 'supertest'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { HistoryResource } from '../../../src/service/submittals/resources.js'
-import { SET_FORMS, SIGN_FORMS } from '../../../src/service/submittals/evidence-forms.js'
+import { SET_FORMS, SIGN_FORMS } from '../../../src/service/submittals/evidence-types.js'
 import { readMetrics } from '../watching/read-metrics.js'
 import { checked, GLAZE, KILN, listening, signsOf, uploaded } from './kept.js'
 
