@@ -1,5 +1,7 @@
 // A value of a JSON Schema, each choice made by the next byte; now and then a value that the schema does not allow.
 
+import { listStandards } from '../../dist/standards/catalogue.js'
+
 const TEXTS = [
   '',
   ' ',
@@ -15,10 +17,8 @@ const TEXTS = [
   '\u202e\ufeff\u0000',
   '𝕏😀\ud800',
   "O'Neil & Sons (West) #1/2",
-  'us-ada-2010',
-  'au-aba',
-  'us-ca-2019',
   'us-ada-2010@1',
+  'us-ada-2010',
   '#1d2b3a',
   'white',
   'rgb(300 0 0 / 50%)',
@@ -28,6 +28,7 @@ const TEXTS = [
   'x'.repeat(200),
   'WWWW '.repeat(99),
 ]
+const STANDARDS = listStandards().map(({ id }) => id)
 const WRONG = [null, true, -1, '', [], {}, 1e308, 'x']
 const NUMBERS = [
   0, 1, 0.5, 0.1, 2.4, 6.9, 0.025, 0.75, 19, 120, 1350, 1e5, 1e-9, 5e-324, 99999.5, -0.5, -1e5, 4.5, 21, 100,
@@ -37,6 +38,8 @@ const NUMBERS = [
 const DEEPEST = 12
 /** Of 256 bytes, so many make a value that the schema does not allow. */
 const WRONG_FROM = 254
+/** Of 256 bytes, so many make a text that is not in the list. */
+const OWN_FROM = 224
 
 export class Maker {
   at = 0
@@ -86,10 +89,16 @@ export class Maker {
   object({ properties = {}, required = [], additionalProperties }, depth) {
     const made = {}
     for (const [key, inner] of Object.entries(properties))
-      if (required.includes(key) || this.byte() % 2 === 1) made[key] = this.make(inner, depth + 1)
+      if (required.includes(key) || this.byte() % 2 === 1)
+        made[key] = key === 'standards' ? this.standards() : this.make(inner, depth + 1)
     if (typeof additionalProperties === 'object')
       for (let left = this.byte() % 3; left > 0; left--) made[this.text()] = this.make(additionalProperties, depth + 1)
     return made
+  }
+
+  /** Chance would mostly name one that is not known, and nothing more would be read. */
+  standards() {
+    return Array.from({ length: 1 + (this.byte() % 3) }, () => this.pick(STANDARDS))
   }
 
   array({ items, prefixItems, minItems = 0 }, depth) {
@@ -109,7 +118,7 @@ export class Maker {
 
   text() {
     const way = this.byte()
-    if (way < 224) return TEXTS[way % TEXTS.length]
+    if (way < OWN_FROM) return TEXTS[way % TEXTS.length]
     return Array.from({ length: this.byte() % 24 }, () => String.fromCodePoint(32 + this.byte())).join('')
   }
 }

@@ -101,9 +101,12 @@ function run(seconds, folders) {
     ],
     { stdio: ['ignore', 'inherit', 'pipe'] },
   )
-  const told = { executed: 0, edges: 0, features: 0 }
+  const told = { executed: 0, edges: 0, features: 0, counters: 0 }
   createInterface({ input: child.stderr }).on('line', (line) => {
-    console.error(line)
+    const [, counters] = /^INFO: Loaded \d+ modules\s+\((\d+) inline/u.exec(line) ?? []
+    if (counters) told.counters = Number(counters)
+    // That line goes on with the address of each.
+    else console.error(line)
     const [, executed, edges, features] = /^#(\d+)\s.*\bcov: (\d+) ft: (\d+)/u.exec(line) ?? []
     if (executed) Object.assign(told, { executed: Number(executed), edges: Number(edges), features: Number(features) })
     const [, whole] = /^stat::number_of_executed_units:\s*(\d+)/u.exec(line) ?? []
@@ -118,19 +121,21 @@ const folders = { corpus: folderOf('corpus'), seeds: folderOf('seeds'), found: f
 const seeds = writeSeeds(folders.seeds)
 const before = new Set(readdirSync(folders.found))
 const end = performance.now() + minutes * 60_000
-const sum = { executed: 0, edges: 0, features: 0 }
+const sum = { executed: 0, edges: 0, features: 0, counters: 0 }
 let stopped = 0
 for (let left = minutes * 60; left > 1 && stopped < MOST_FINDINGS; left = (end - performance.now()) / 1000) {
-  const { executed, edges, features, status } = await run(left, folders)
+  const { executed, edges, features, counters, status } = await run(left, folders)
   sum.executed += executed
   sum.edges = Math.max(sum.edges, edges)
   sum.features = Math.max(sum.features, features)
+  sum.counters = counters
+  if (executed === 0) fail('The engine ended before it tried anything.')
   if (status === 0) break
   stopped++
 }
 const found = readdirSync(folders.found).filter((name) => !before.has(name))
 console.log(
-  `${reader}: ${minutes} minutes, ${sum.executed} inputs, ${sum.edges} edges, ${sum.features} features, ` +
+  `${reader}: ${minutes} minutes, ${sum.executed} inputs, ${sum.edges} of ${sum.counters} edges, ${sum.features} features, ` +
     `${seeds} seeds, ${readdirSync(folders.corpus).length} inputs kept, ${found.length} findings`,
 )
 for (const name of found) console.log(join(folders.found, name))
