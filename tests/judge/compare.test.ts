@@ -1,5 +1,12 @@
 import { describe, expect, test } from 'vitest'
-import { ARITHMETIC_NOISE, compareNumber } from '../../src/judge/compare.js'
+import {
+  ARITHMETIC_NOISE,
+  compareNumber,
+  extremes,
+  FLOATING_NOISE,
+  marginOf,
+  noiseOf,
+} from '../../src/judge/compare.js'
 import type { Observation } from '../../src/measure/measurement.js'
 import { PUMP_ROOM, signOf } from '../measure/signs.js'
 import { judgementOf } from './verdicts.js'
@@ -39,6 +46,30 @@ describe('a value against its ends', () => {
     const drawn = (value: number) => seen(value, { basis: 'drawn', context: { characterHeight: 20 } })
     expect(compareNumber(drawn(0.15005), { max: 0.15 }, 'ratio', false).outcome).toBe('pass')
     expect(compareNumber(drawn(0.1501), { max: 0.15 }, 'ratio', false).outcome).toBe('fail')
+  })
+
+  // First order of the error of a quotient (JCGM 100:2008, 5.1.2): both lengths of a share may be off by the noise.
+  test('a share is off by the noise of both its lengths, over the one below the line', () => {
+    const share = (value: number, context: Observation['context']) =>
+      noiseOf(seen(value, { basis: 'drawn', context }), 'ratio')
+    expect(share(0.15, { characterHeight: 20 })).toBeCloseTo((ARITHMETIC_NOISE * 1.15) / 20, 12)
+    expect(share(2, { strokeThickness: 4 })).toBeCloseTo((ARITHMETIC_NOISE * 3) / 4, 12)
+    expect(share(-0.5, { characterHeight: 10, strokeThickness: 4 })).toBeCloseTo((ARITHMETIC_NOISE * 1.5) / 10, 12)
+    for (const context of [undefined, {}, { characterHeight: 'tall' }])
+      expect(share(0.15, context)).toBe(FLOATING_NOISE)
+    expect(noiseOf(seen(0.15, { context: { characterHeight: 20 } }), 'ratio')).toBe(FLOATING_NOISE)
+    const yes: Observation = { value: true, basis: 'drawn', places: [], context: { characterHeight: 20 } }
+    expect(noiseOf(yes, 'ratio')).toBe(FLOATING_NOISE)
+    expect(noiseOf(seen(5, { basis: 'drawn', context: { characterHeight: 20 } }), 'mm')).toBe(ARITHMETIC_NOISE)
+  })
+
+  test('has a distance from the nearer end only, and from none where there is none', () => {
+    expect(marginOf(seen(7), { min: 6 })).toBe(1)
+    expect(marginOf(seen(7), { max: 9 })).toBe(2)
+    expect(marginOf(seen(7), { min: 6, max: 9 })).toBe(1)
+    expect(marginOf(seen(7), {})).toBe(Infinity)
+    expect(extremes(seen(7, { min: 6.5 }))).toEqual([6.5, 7])
+    expect(extremes({ value: 'seven', basis: 'declared', places: [] })).toEqual([NaN, NaN])
   })
 
   test('guarded, stays open on both sides of a limit within the expanded uncertainty (k = 2)', () => {
