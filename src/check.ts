@@ -1,8 +1,8 @@
 import type { Translator } from './braille/translator.js'
 import { readDrawing } from './drawing/read.js'
-import { judge } from './judge/judge.js'
+import { holdAgainst, judgeHeld } from './judge/judge.js'
 import { signOfProgram } from './make/gcode/sign.js'
-import { measurer, type Measure } from './measure/measurer.js'
+import { measurer } from './measure/measurer.js'
 import { recognise, type RecogniseOptions } from './recognise/recognise.js'
 import { makeReport } from './report/make.js'
 import type { Report } from './report/schema.js'
@@ -46,10 +46,11 @@ export const check = (input: CheckInput, translator: Translator): Report => exam
 export function examine(input: CheckInput, translator: Translator, watch = unwatched): { sign: Sign; report: Report } {
   const standards = findStandards(input.standards)
   const sign = readSign(input, translator, watch)
-  const known = watch('measure', () => measurer(sign, translator))
-  const measure: Measure = (quantity, scope) => watch('measure', () => known(quantity, scope))
-  // What a row asks for is measured when it asks.
-  const judgements = watch('judge', () => standards.map((standard) => judge(standard, sign, measure, input.options)))
+  const rows = watch('measure', () => {
+    const measure = measurer(sign, translator)
+    return standards.map((standard) => holdAgainst(standard, sign, measure))
+  })
+  const judgements = watch('judge', () => rows.map((held) => judgeHeld(held, sign, input.options)))
   const report = watch('report', () => makeReport({ input, sign, standards, judgements, translator }))
   return { sign, report }
 }

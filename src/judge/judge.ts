@@ -11,20 +11,41 @@ import type { Judgement, Reason, Verdict } from './finding.js'
 import type { JudgeOptions } from './types.js'
 import { weigh, type Weighed } from './weigh.js'
 
-/** Every row of a standard judged on one sign, in the order of the table. */
-export function judge(standard: LoadedStandard, sign: Sign, measure: Measure, options: JudgeOptions): Judgement[] {
-  return rowsFor(standard, sign.use).map((row) => row.outOfScope ?? judgeRow(row, sign, measure, options))
+/** A row that is held against a sign, with what was measured for it. */
+interface Held {
+  row: Row
+  /** Whether its conditions are met, or open. */
+  met: Met
+  measurement: Measurement
 }
 
-function judgeRow(row: Row, sign: Sign, measure: Measure, options: JudgeOptions): Judgement {
-  const { requirement, limit } = row
+/** What of a standard is held against a sign, in the order of the table; of a row that is not, its judgement. */
+export type HeldRows = (Held | Judgement)[]
+
+/** Every row of a standard judged on one sign, in the order of the table. */
+export const judge = (standard: LoadedStandard, sign: Sign, measure: Measure, options: JudgeOptions): Judgement[] =>
+  judgeHeld(holdAgainst(standard, sign, measure), sign, options)
+
+/** The first half of judging: what each row asks for is measured, where it asks for anything. */
+export const holdAgainst = (standard: LoadedStandard, sign: Sign, measure: Measure): HeldRows =>
+  rowsFor(standard, sign.use).map((row) => row.outOfScope ?? hold(row, sign, measure))
+
+/** The second half: what was measured is held against the limits. */
+export const judgeHeld = (rows: HeldRows, sign: Sign, options: JudgeOptions): Judgement[] =>
+  rows.map((row) => ('verdict' in row ? row : judgeRow(row, sign, options)))
+
+function hold(row: Row, sign: Sign, measure: Measure): Held | Judgement {
+  const { requirement, limit, scope } = row
   const met = conditionsMet(requirement.scope.when, sign)
   if (met.met === false) return notApplicable(requirement, limit, met.because)
-  const measurement = measure(requirement.quantity, row.scope)
+  const measurement = measure(requirement.quantity, scope)
   if (measurement.observations.length + measurement.gaps.length === 0)
     return notApplicable(requirement, limit, measurement.nothing ?? 'The sign has nothing to measure this on.')
-  return withCondition(withExceptions(row, sign, measurement, options), met)
+  return { row, met, measurement }
 }
+
+const judgeRow = ({ row, met, measurement }: Held, sign: Sign, options: JudgeOptions): Judgement =>
+  withCondition(withExceptions(row, sign, measurement, options), met)
 
 /** With the limits that exceptions leave in force; where one may hold, what fails without it and not with it is open. */
 function withExceptions(row: Row, sign: Sign, measurement: Measurement, options: JudgeOptions): Judgement {
