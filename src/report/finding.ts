@@ -7,6 +7,7 @@ import { askedBy, type Asked } from './fixed.js'
 import { messageFor } from './messages.js'
 import { kept } from './numbers.js'
 import { measured } from './observed.js'
+import { passedAsBefore } from './passed.js'
 import { distinctPlaces, reportPlace } from './place.js'
 import { remedyFor } from './remedies.js'
 
@@ -27,12 +28,18 @@ export function findingOf(
   const { requirement, limit } = judgement
   const asked = askedBy(standard, requirement, limit)
   if (judgement.verdict === 'not-applicable') return assemble(asked, outOfPlay(judgement), fingerprint(requirement, []))
+  if (judgement.verdict === 'pass')
+    return assemble(
+      asked,
+      passedAsBefore(judgement, () => foundBy(judgement, [], all)),
+      fingerprint(requirement, []),
+    )
   const places = distinctPlaces(placesOf(judgement))
   const elements = places.map((place) => place.element)
   return assemble(asked, foundBy(judgement, places, all), fingerprint(requirement, elements))
 }
 
-type Found = Omit<Finding, keyof Asked | 'fingerprint'>
+export type Found = Omit<Finding, keyof Asked | 'fingerprint'>
 
 function foundBy(judgement: Judgement, places: readonly Place[], all: readonly Judgement[]): Found {
   const { verdict, reason, unitSplit, margin } = judgement
@@ -83,9 +90,8 @@ const assemble = (asked: Asked, found: Found, fingerprint: string): Finding => (
   fingerprint,
 })
 
-/** The offenders of a failure; what left an undetermined row open; nothing for the rest. */
+/** The offenders of a failure; what left an undetermined row open. */
 function placesOf(judgement: Judgement): Place[] {
-  if (judgement.verdict !== 'fail' && judgement.verdict !== 'undetermined') return []
   const decisive = judgement.decisive.flatMap((observation) => observation.places)
   return judgement.verdict === 'fail' ? decisive : [...decisive, ...judgement.gaps.flatMap((gap) => gap.places)]
 }

@@ -16,7 +16,14 @@ export type Asked = Pick<
 /** Limits that hang on the place of the single sign. */
 const WORKED_OUT = new Set<ResolvedLimit['kind']>(['by-viewing-distance', 'distance-share', 'distance-steps'])
 
-const asked = new WeakMap<LoadedStandard, WeakMap<Requirement, WeakMap<ResolvedLimit, Asked>>>()
+interface AskedOnce {
+  standard: LoadedStandard
+  requirement: Requirement
+  asked: Asked
+}
+
+/** A limit in force is one of one row. */
+const known = new WeakMap<ResolvedLimit, AskedOnce>()
 
 /**
  * What a row asks, with the limit in force. The same row and limit give the same frozen object; a limit that is worked out for
@@ -24,15 +31,11 @@ const asked = new WeakMap<LoadedStandard, WeakMap<Requirement, WeakMap<ResolvedL
  */
 export function askedBy(standard: LoadedStandard, requirement: Requirement, limit: ResolvedLimit): Asked {
   if (WORKED_OUT.has(limit.kind)) return ask(standard, requirement, limit)
-  const rows = asked.get(standard) ?? new WeakMap<Requirement, WeakMap<ResolvedLimit, Asked>>()
-  const limits = rows.get(requirement) ?? new WeakMap<ResolvedLimit, Asked>()
-  const before = limits.get(limit)
-  if (before) return before
-  const made = frozen(ask(standard, requirement, limit))
-  asked.set(standard, rows)
-  rows.set(requirement, limits)
-  limits.set(limit, made)
-  return made
+  const before = known.get(limit)
+  if (before?.standard === standard && before.requirement === requirement) return before.asked
+  const asked = frozen(ask(standard, requirement, limit))
+  known.set(limit, { standard, requirement, asked })
+  return asked
 }
 
 function frozen(made: Asked): Asked {

@@ -69,9 +69,39 @@ function writeFinding(finding: Finding, parting: string): void {
     writer.text(last)
   } else {
     writer.copy(row.bytes)
-    writer.text(foundText(finding) + last)
+    const before = foundBytes(finding)
+    if (before) writer.copy(before)
+    writer.text(before ? last : foundText(finding) + last)
   }
 }
+
+interface FoundBytes {
+  message: string
+  margin: number | null
+  bytes: Buffer
+}
+
+const found = new WeakMap<Measured, FoundBytes>()
+
+/** Bytes of what was found of a row that passes, where its measured values are shared with other reports. */
+function foundBytes(finding: Finding): Buffer | undefined {
+  const { measured, message, margin } = finding
+  if (measured === null || !isPlainlyPassed(finding) || !Object.isFrozen(measured)) return undefined
+  const before = found.get(measured)
+  if (before?.message === message && before.margin === margin) return before.bytes
+  const bytes = Buffer.from(foundText(finding))
+  found.set(measured, { message, margin, bytes })
+  return bytes
+}
+
+/** Nothing of the sign is in it but what was measured and what is said of that. */
+const isPlainlyPassed = ({ verdict, reason, unitSplit, where, whereTotal, remedy }: Finding) =>
+  verdict === 'pass' &&
+  reason === null &&
+  unitSplit === null &&
+  where.length === 0 &&
+  whereTotal === 0 &&
+  remedy === null
 
 /** Nothing of the sign is in it but the reason. */
 const isPlainlyNotApplicable = ({ verdict, reason, measured, margin, unitSplit, where, whereTotal, remedy }: Finding) =>

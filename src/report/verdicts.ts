@@ -4,11 +4,10 @@ import type { Report } from './schema.js'
 /** What all findings together say. */
 export type Outcome = Pick<Report, 'verdict' | 'stages' | 'summary'>
 
-/** From what decides most to what decides least. */
-const BY_WEIGHT: ReportVerdict[] = ['fail', 'undetermined', 'pass', 'not-applicable']
+/** What decides more has the greater weight. */
+const WEIGHTS: Record<ReportVerdict, number> = { fail: 3, undetermined: 2, pass: 1, 'not-applicable': 0 }
 
-const heavier = (a: ReportVerdict, b: ReportVerdict): ReportVerdict =>
-  BY_WEIGHT.indexOf(a) < BY_WEIGHT.indexOf(b) ? a : b
+const heavier = (a: ReportVerdict, b: ReportVerdict): ReportVerdict => (WEIGHTS[a] > WEIGHTS[b] ? a : b)
 
 const COUNTS = {
   pass: 'pass',
