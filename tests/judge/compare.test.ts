@@ -55,8 +55,8 @@ describe('a value against its ends', () => {
     expect(share(0.15, { characterHeight: 20 })).toBeCloseTo((ARITHMETIC_NOISE * 1.15) / 20, 12)
     expect(share(2, { strokeThickness: 4 })).toBeCloseTo((ARITHMETIC_NOISE * 3) / 4, 12)
     expect(share(-0.5, { characterHeight: 10, strokeThickness: 4 })).toBeCloseTo((ARITHMETIC_NOISE * 1.5) / 10, 12)
-    for (const context of [undefined, {}, { characterHeight: 'tall' }])
-      expect(share(0.15, context)).toBe(FLOATING_NOISE)
+    const others: Observation['context'][] = [undefined, {}, { characterHeight: 'tall' }]
+    for (const context of others) expect(share(0.15, context)).toBe(FLOATING_NOISE)
     expect(noiseOf(seen(0.15, { context: { characterHeight: 20 } }), 'ratio')).toBe(FLOATING_NOISE)
     const yes: Observation = { value: true, basis: 'drawn', places: [], context: { characterHeight: 20 } }
     expect(noiseOf(yes, 'ratio')).toBe(FLOATING_NOISE)

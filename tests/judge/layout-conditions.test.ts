@@ -108,7 +108,7 @@ describe('a condition', () => {
         'pictogram-designates-room',
         signOf(PUMP_ROOM, { pictograms: [{ meaning: 'no smoking' }, { meaning: 'accessible pump' }] }),
       ),
-    ).toMatchObject({ gap: { places: [{ element: 'pictograms/1' }] } })
+    ).toMatchObject({ gap: { places: [{ element: 'pictogram/1' }] } })
   })
 
   test('of several: what is not met, else what is open, else all are met', () => {
