@@ -1,4 +1,5 @@
 import { gapOf, INSTALLATION_POINTER, installationPlace } from '../measure/facts.js'
+import { panelSide } from '../measure/panel-edges.js'
 import { isKnown, type Sign, type Use } from '../sign/sign.js'
 import { tactileWords } from './layout-conditions.js'
 import { met, notMet, open, when, type Met } from './met.js'
@@ -15,7 +16,8 @@ const ARM_ZONE = { from: 1200, to: 1600 }
 /** A panel that stands partly in the zone is a person's to judge: the article does not say. */
 function inArmZone(sign: Sign): Met {
   const { panelBottomHeight: bottom } = sign.installation
-  const { height, place } = sign.panel
+  const height = panelSide(sign, 'height')
+  const { place } = sign.panel
   if (!isKnown(bottom)) {
     const pointer = `${INSTALLATION_POINTER}/panelBottomHeight`
     const ask = 'How high above the finish floor is the lower edge of the panel?'

@@ -1,6 +1,6 @@
 import type { Box } from '../geometry/box.js'
 import type { Point } from '../geometry/point.js'
-import { isKnown, type BrailleBlock, type Lettering, type Sign } from '../sign/sign.js'
+import { isKnown, type BrailleBlock, type Lettering, type Panel, type Sign } from '../sign/sign.js'
 import { lieOfSign } from './lie.js'
 
 /**
@@ -16,7 +16,7 @@ export interface Frame {
   blocks: Map<BrailleBlock, Extent | undefined>
 }
 
-/** Rounding in a fit of the reading direction: below this many degrees a sign counts as drawn upright. */
+/** Rounding in a fit of the reading direction: below this many degrees characters run along the edges of the panel. */
 const UPRIGHT_WITHIN = 0.5
 
 /** The sign that is being measured: one at a time, so that no more than one is held. */
@@ -31,7 +31,8 @@ export function frameOf(sign: Sign): Frame {
 function makeFrame(sign: Sign): Frame {
   const lie = lieOfSign(raisedFirst(sign), sign.braille)
   const fitted = lie?.rotation ?? 0
-  const quarters = Math.round(fitted / 90) * 90
+  const sides = sign.panel.turned?.rotation ?? 0
+  const quarters = Math.round((fitted - sides) / 90) * 90 + sides
   const rotation = Math.abs(fitted - quarters) <= UPRIGHT_WITHIN ? quarters : fitted
   const [cos, sin] = exactly(rotation)
   const turned = ({ x, y }: Point): Point => ({ x: cos * x + sin * y, y: cos * y - sin * x })
@@ -90,6 +91,25 @@ export const corners = ({ x, y, width, height }: Box): Point[] => [
 export function extentOfBox(box: Box, frame: Frame): Extent {
   const extent = nowhere()
   widen(extent, corners(box), frame, 0)
+  return extent
+}
+
+/** Degrees by which a line may be off and be level still: what a fit of few dots is sure to. Our own figure. */
+export const LEVEL_WITHIN = 1
+
+/** Whether a direction runs along or across the sides of a shape, as nearly as can be told. Both in degrees from the drawing's x axis. */
+export function isLevelWith(rotation: number, sides: number): boolean {
+  const quarters = (rotation - sides) / 90
+  return Math.abs(quarters - Math.round(quarters)) * 90 <= LEVEL_WITHIN
+}
+
+/** A panel that is drawn, in the frame; undefined when it is not drawn, or when its edges do not run with the frame. */
+export function extentOfPanel(panel: Panel, frame: Frame): Extent | undefined {
+  const { box } = panel.place
+  if (!box || !(panel.turned ? isLevelWith(frame.rotation, panel.turned.rotation) : frame.rotation % 90 === 0))
+    return undefined
+  const extent = nowhere()
+  widen(extent, panel.turned?.corners ?? corners(box), frame, 0)
   return extent
 }
 

@@ -1,5 +1,6 @@
 import { isKnown, type BrailleBlock, type Lettering, type Place, type Sign } from '../sign/sign.js'
 import { gapOf, join, nothing } from './facts.js'
+import { isLevelWith, LEVEL_WITHIN } from './frame.js'
 import { raisedLettering } from './lettering.js'
 import type { Found, Quantities } from './quantity.js'
 
@@ -8,9 +9,6 @@ import type { Found, Quantities } from './quantity.js'
  * their directions are compared with each other and with the edges of the panel; the lines of a description run level, as its places are
  * counted from the panel's corner along its edges.
  */
-
-/** Degrees by which a line may be off and be level still: what a fit of few dots is sure to. Our own figure. */
-const LEVEL_WITHIN = 1
 
 const NO_TACTILE = 'The sign has nothing to read by touch.'
 
@@ -33,12 +31,9 @@ const ofBraille = ({ rotation, place, lines }: BrailleBlock): Lying => ({
   ...(lines.some(({ cells }) => !isKnown(cells) && cells.unknown === 'unreadable') && { unread: true }),
 })
 
-/** Degrees to the nearest edge of an upright panel. */
-const offEdge = (rotation: number): number => Math.abs(rotation - Math.round(rotation / 90) * 90)
-
 const apart = (a: number, b: number): number => Math.abs(((a - b + 540) % 360) - 180)
 
-const ANGLED = 'all of it is drawn at an angle, and which way the edges of the panel run is not looked at'
+const ANGLED = 'all of it is drawn at an angle, and no panel is known whose edges run along it'
 const UNREAD = 'which way the characters or the braille run was not read'
 
 function horizontal(sign: Sign): Found {
@@ -51,7 +46,7 @@ function horizontal(sign: Sign): Found {
       if (rotation === undefined)
         return { observations: [{ value: true, basis: 'declared', places: [place], remark: AS_DESCRIBED }], gaps: [] }
       const value = apart(rotation, first) <= LEVEL_WITHIN
-      if (value && offEdge(first) > LEVEL_WITHIN)
+      if (value && !isLevelWith(first, sign.panel.turned?.rotation ?? 0))
         return { observations: [], gaps: [gapOf({ unknown: 'unreadable', why: ANGLED }, place)] }
       return { observations: [{ value, basis: 'drawn', places: [place] }], gaps: [] }
     }),

@@ -2,11 +2,12 @@ import { isKnown, type BrailleBlock, type Fact, type Place, type Sign, type Unkn
 import { NO_BRAILLE } from './braille.js'
 import { unplaced, unsized } from './dots.js'
 import { basisOf, gapOf, nothing, pointerOf } from './facts.js'
-import { extentOfBlock, extentOfBox, frameOf, linesOf, type Extent } from './frame.js'
+import { ASKEW, extentOfField, extentOfFigure } from './field.js'
+import { extentOfBlock, frameOf, linesOf, type Extent } from './frame.js'
 import { baselines, extreme, highest, levelAt, lowest, panelBottom, type Choice, type Level } from './heights.js'
 import { letteringIn, NO_LETTERING, noLettering, raisedLettering, type Numbered } from './lettering.js'
 import type { Gap, Observation } from './measurement.js'
-import { HEIGHT_ASK, lowerEdge } from './panel-edges.js'
+import { HEIGHT_ASK, lowerEdge, panelSide } from './panel-edges.js'
 import { placeAsk } from './placing.js'
 import type { Found, Quantities, Quantity } from './quantity.js'
 
@@ -97,10 +98,12 @@ function content(sign: Sign): Found {
   const all = sign.lettering.map((lettering, n) => ({ lettering, n }))
   const edges = both(edgesOfCharacters(sign, all, 'top'), edgesOfBraille(sign, 'top'))
   const edge = lowerEdge(sign)
-  for (const [n, { field, figure, place }] of sign.pictograms.entries()) {
-    const box = isKnown(field) ? field.value : figure
-    if (box)
-      edges.levels.push(levelAt(extentOfBox(box, frameOf(sign)).top, isKnown(field) ? field : DRAWN, edge, [place]))
+  const frame = frameOf(sign)
+  for (const [n, pictogram] of sign.pictograms.entries()) {
+    const { field, figure, place } = pictogram
+    const extent = isKnown(field) ? extentOfField(pictogram, field, frame) : extentOfFigure(pictogram, frame)
+    if (extent) edges.levels.push(levelAt(extent.top, isKnown(field) ? field : DRAWN, edge, [place]))
+    else if (isKnown(field) || figure) edges.gaps.push(gapOf(ASKEW, place))
     else {
       const ask = { pointer: pointerOf(place, 'pictograms', n, 'field'), ask: 'Where is the field of the pictogram?' }
       edges.gaps.push(gapOf({ unknown: 'missing-fact', why: 'the place of the pictogram is not known' }, place, ask))
@@ -151,7 +154,8 @@ const onceEach = (gaps: Gap[]): Gap[] =>
 /** The middle of the panel. */
 function centre(sign: Sign): Found {
   const bottom = panelBottom(sign)
-  const { height, place } = sign.panel
+  const height = panelSide(sign, 'height')
+  const { place } = sign.panel
   const gaps = [...('reason' in bottom ? [bottom] : []), ...(isKnown(height) ? [] : [gapOf(height, place, HEIGHT_ASK)])]
   if ('reason' in bottom || !isKnown(height)) return { observations: [], gaps }
   const context = { panelBottomHeight: bottom.value }

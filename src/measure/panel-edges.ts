@@ -1,36 +1,59 @@
-import { isKnown, type Basis, type Known, type Sign, type Unknown } from '../sign/sign.js'
+import { isKnown, type Fact, type Known, type Sign, type Unknown } from '../sign/sign.js'
 import { basisOf, PANEL_POINTER, type Ask } from './facts.js'
-import { extentOfBox, frameOf, isDrawn } from './frame.js'
+import { extentOfPanel, frameOf, isDrawn, isLevelWith } from './frame.js'
 
 /** The edges of the panel as the reader has them, in the frame of the sign. */
+
+export const HEIGHT_ASK: Ask = { pointer: `${PANEL_POINTER}/height`, ask: 'How high is the panel?', unit: 'mm' }
 
 /** Beyond this turn from upright the drawing's height is not the panel's. */
 const QUARTER_TURN = 90
 
-export const HEIGHT_ASK: Ask = { pointer: `${PANEL_POINTER}/height`, ask: 'How high is the panel?', unit: 'mm' }
-
 const ANGLED: Unknown = { unknown: 'unreadable', why: 'the sign is drawn at an angle' }
+
+const ACROSS: Unknown = {
+  unknown: 'unreadable',
+  why: 'the characters run neither along nor across the edges of the panel',
+}
+
+/**
+ * A side of the panel as the reader has it: of a sign that is drawn lying on its side, the width is what is up and down on the drawing.
+ * Lengths that were described or measured are the reader's already.
+ */
+export function panelSide(sign: Sign, of: 'width' | 'height'): Fact<number> {
+  const { panel } = sign
+  const side = panel[of]
+  if (!isKnown(side) || side.basis !== 'drawn') return side
+  const { rotation } = frameOf(sign)
+  const own = panel.turned?.rotation ?? 0
+  if (!isLevelWith(rotation, own)) return ACROSS
+  const isAcross = Math.round((rotation - own) / 90) % 2 !== 0
+  return isAcross ? panel[of === 'width' ? 'height' : 'width'] : side
+}
 
 /** The panel's lower edge. */
 export function lowerEdge(sign: Sign): Known<number> | Unknown {
   const { panel } = sign
   const frame = frameOf(sign)
-  if (frame.rotation % QUARTER_TURN !== 0) return ANGLED
-  if (!panel.place.box) return panel.height
-  const { top, bottom } = extentOfBox(panel.place.box, frame)
+  if (!panel.place.box) return frame.rotation % QUARTER_TURN === 0 ? panel.height : ANGLED
+  const extent = extentOfPanel(panel, frame)
+  if (!extent) return ANGLED
   // A described height wins over the drawn one; the panel's top is where it is drawn.
   if (isKnown(panel.height) && panel.height.basis === 'declared')
-    return { value: top + panel.height.value, basis: basisOf(panel.height) }
-  return { value: bottom, basis: 'drawn' }
+    return { value: extent.top + panel.height.value, basis: basisOf(panel.height) }
+  return { value: extent.bottom, basis: 'drawn' }
 }
 
 /** The panel's left edge: where it is drawn, else where described places are counted from. */
 export function leftEdge(sign: Sign): Known<number> | Unknown {
-  const { place } = sign.panel
+  const { panel, lettering, braille } = sign
   const frame = frameOf(sign)
+  const { place } = panel
+  if (place.box) {
+    const extent = extentOfPanel(panel, frame)
+    return extent ? { value: extent.left, basis: place.source ? 'drawn' : 'declared' } : ANGLED
+  }
   if (frame.rotation % QUARTER_TURN !== 0) return ANGLED
-  const basis: Basis = place.source ? 'drawn' : 'declared'
-  if (place.box) return { value: extentOfBox(place.box, frame).left, basis }
-  if (isDrawn(sign.lettering, sign.braille)) return { unknown: 'missing-fact', why: 'no panel is drawn' }
-  return { value: 0, basis }
+  if (isDrawn(lettering, braille)) return { unknown: 'missing-fact', why: 'no panel is drawn' }
+  return { value: 0, basis: place.source ? 'drawn' : 'declared' }
 }

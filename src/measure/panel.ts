@@ -1,6 +1,6 @@
 import { isKnown, type Sign } from '../sign/sign.js'
 import { gapOf, nothing, PANEL_POINTER, pointerOf, take, type Ask } from './facts.js'
-import { HEIGHT_ASK } from './panel-edges.js'
+import { HEIGHT_ASK, panelSide } from './panel-edges.js'
 import type { Found, Quantities, Quantity } from './quantity.js'
 
 /** The panel and what is round it: its size, its edge, its borders, and what only an instrument tells of its surface and its light. */
@@ -60,14 +60,14 @@ export const PANEL: Quantities = {
     method: 'Across the panel.',
     couldBe: [],
     doubt: 'more',
-    take: ({ sign: { panel } }) => take(panel.width, panel.place, WIDTH_ASK),
+    take: ({ sign }) => take(panelSide(sign, 'width'), sign.panel.place, WIDTH_ASK),
   },
   'sign.height': {
     unit: 'mm',
     method: 'From the lower to the upper edge of the panel.',
     couldBe: [],
     doubt: 'more',
-    take: ({ sign: { panel } }) => take(panel.height, panel.place, HEIGHT_ASK),
+    take: ({ sign }) => take(panelSide(sign, 'height'), sign.panel.place, HEIGHT_ASK),
   },
   'sign.roundedEdges': {
     unit: 'truth',

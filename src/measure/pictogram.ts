@@ -4,9 +4,9 @@ import { contrastRatio } from './contrast/ratio.js'
 import { join, nothing, pointerOf, take } from './facts.js'
 import { descriptor } from './descriptor.js'
 import { fieldClear } from './field-clear.js'
-import { basisOfField, withField } from './field.js'
+import { basisOfField, extentOfFigure, withField } from './field.js'
 import { finishOf } from './finish.js'
-import { extentOfBox, frameOf } from './frame.js'
+import { frameOf } from './frame.js'
 import { mayDesignateRoom, symbolOrNot, UNCLEAR } from './meaning.js'
 import type { Found, Quantities, Quantity, Subject } from './quantity.js'
 
@@ -68,11 +68,13 @@ const fieldWidth = (pictogram: Pictogram, n: number, sign: Sign): Found =>
 const besideDistance = ({ installation: { viewingDistance } }: Sign) =>
   isKnown(viewingDistance) ? { context: { viewingDistance: viewingDistance.value } } : {}
 
-function figureHeight({ figureHeight: said, figure, place }: Pictogram, n: number, sign: Sign): Found {
+function figureHeight(pictogram: Pictogram, n: number, sign: Sign): Found {
+  const { figureHeight: said, place } = pictogram
   const context = besideDistance(sign)
-  if (!isKnown(said) && figure) {
-    const { top, bottom } = extentOfBox(figure, frameOf(sign))
-    return { observations: [{ value: bottom - top, basis: 'drawn', places: [place], ...context }], gaps: [] }
+  const drawn = isKnown(said) ? undefined : extentOfFigure(pictogram, frameOf(sign))
+  if (drawn) {
+    const value = drawn.bottom - drawn.top
+    return { observations: [{ value, basis: 'drawn', places: [place], ...context }], gaps: [] }
   }
   const pointer = pointerOf(place, 'pictograms', n, 'figureHeight')
   const found = take(said, place, { pointer, ask: 'How high is the figure of the pictogram?', unit: 'mm' })

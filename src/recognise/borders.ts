@@ -1,6 +1,7 @@
+import { boxContains, boxOfPoints, centreOfBox, type Box } from '../geometry/box.js'
+import type { Polyline } from '../geometry/outline.js'
 import { contains } from '../geometry/polyline.js'
-import { centreOfBox } from '../geometry/box.js'
-import { boxContains } from '../geometry/box.js'
+import { cornersOf, uprightOf } from '../geometry/upright.js'
 import { missing, type Border, type Colour, type Fact } from '../sign/sign.js'
 import type { Holder, Piece } from './pieces.js'
 import { colourOf } from './rgb.js'
@@ -54,16 +55,24 @@ function filledRing(outer: Piece, others: readonly Piece[]): Ring | undefined {
   if (!painted(outer.shape.fill)) return undefined
   const inner = others.find((p) => p !== outer && p.shape === outer.shape && isInnerEdge(outer, p))
   if (!inner) return undefined
-  return { outer, inner, width: (outer.box.width - inner.box.width + outer.box.height - inner.box.height) / 4 }
+  const [o, i] = boxesUpright(outer, inner)
+  return { outer, inner, width: (o.width - i.width + o.height - i.height) / 4 }
+}
+
+/** Of a ring that is drawn turned, as the outer edge lies. */
+function boxesUpright(outer: Piece, inner: Piece): [Box, Box] {
+  const { rotation, box, of } = uprightOf(outer.outline, outer.box)
+  return [box, (rotation !== 0 && boxOfPoints(inner.outline.map(of))) || inner.box]
 }
 
 function isInnerEdge(outer: Piece, inner: Piece): boolean {
-  const [o, i] = [outer.box, inner.box]
-  if (!boxContains(o, i) || i.width < LEAST_INNER * o.width || i.height < LEAST_INNER * o.height) return false
+  if (!boxContains(outer.box, inner.box)) return false
+  const [o, i] = boxesUpright(outer, inner)
+  if (i.width < LEAST_INNER * o.width || i.height < LEAST_INNER * o.height) return false
   const sides = [i.x - o.x, i.y - o.y, o.x + o.width - i.x - i.width, o.y + o.height - i.y - i.height]
   const [least, most] = [Math.min(...sides), Math.max(...sides)]
   if (most - least > EVEN_SHARE * most + EVEN_SLACK) return false
-  return !contains([outer.outline, inner.outline], centreOfBox(i), outer.shape.fillRule)
+  return !contains([outer.outline, inner.outline], centreOfBox(inner.box), outer.shape.fillRule)
 }
 
 /** The plain paint of a ring: its stroke, or the fill between its outlines. */
@@ -89,6 +98,16 @@ export function borderOf({ outer, inner, width }: Ring, element: string): Border
     width: { value: width, basis: 'drawn', method: inner ? 'between its two outlines' : 'width of its stroke' },
     raised: { value: true, basis: 'drawn', method: 'assumed of a drawn border' },
     colour: colourOfRing(outer, inner !== undefined),
-    outlines: inner ? [outer.outline, inner.outline] : [],
+    outlines: inner ? [outer.outline, inner.outline] : edgesOfTurned(outer, half),
   }
+}
+
+/** The outer and the inner edge of a stroke along a shape that is drawn turned; none of an upright one, of which its box tells. */
+function edgesOfTurned({ outline, box }: Piece, half: number): Polyline[] {
+  const upright = uprightOf(outline, box)
+  if (upright.rotation === 0) return []
+  const { x, y, width, height } = upright.box
+  const grown = (by: number) =>
+    cornersOf({ ...upright, box: { x: x - by, y: y - by, width: width + 2 * by, height: height + 2 * by } })
+  return Math.min(width, height) > 2 * half ? [grown(half), grown(-half)] : [grown(half)]
 }

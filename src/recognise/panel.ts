@@ -4,6 +4,7 @@ import { missing, type Assumption, type Panel } from '../sign/sign.js'
 import { colourOf } from './rgb.js'
 import type { Ring } from './borders.js'
 import type { Holder, Piece } from './pieces.js'
+import { cornersOf, uprightOf } from '../geometry/upright.js'
 
 /**
  * The panel: what the request or a name says is one; else the outermost outline that holds nearly everything, but for the
@@ -53,7 +54,7 @@ export function findPanel(
   }
   const sheets = chain.slice(0, chain.indexOf(piece))
   const beside = sheets.length > 0 ? ' A larger one round it is taken for the sheet.' : ''
-  const { width, height } = piece.box
+  const { width, height } = uprightOf(piece.outline, piece.box).box
   const size = `${width.toFixed(1)} mm × ${height.toFixed(1)} mm`
   const text = `The outline of ${size} that holds what is drawn is taken for the panel.${beside}`
   return { panel: panelOf(piece, 'from the geometry'), piece, sheets, assumptions: [{ about: 'panel', text }] }
@@ -79,13 +80,16 @@ function fills(box: Box, { width, height }: Drawing['viewport']): boolean {
 const NO_EDGE = 'a drawing does not say how the edge of the panel feels'
 
 function panelOf(piece: Piece, how: string): Panel {
-  const { box, shape } = piece
+  const { box, outline, shape } = piece
+  const upright = uprightOf(outline, box)
+  const { width, height } = upright.box
   const rgb = shape.fill && shape.fill.opacity === 1 ? shape.fill.rgb : undefined
   const method = `box of the panel's outline, ${how}`
   return {
     place: { element: 'panel', box, source: shape.source },
-    width: { value: box.width, basis: 'drawn', method },
-    height: { value: box.height, basis: 'drawn', method },
+    ...(upright.rotation !== 0 && { turned: { rotation: upright.rotation, corners: cornersOf(upright) } }),
+    width: { value: width, basis: 'drawn', method },
+    height: { value: height, basis: 'drawn', method },
     finish: missing('a drawing does not say the finish'),
     colour: rgb
       ? { value: colourOf(rgb), basis: 'drawn', method: 'fill of the panel' }

@@ -117,6 +117,7 @@ function pictogramOf(
     finish: missing('a drawing does not say the finish'),
     figureHeight: missing(),
     ...(figure && { figure }),
+    outlines: { ...(field && { field: field.outline }), figure: figures.map(({ outline }) => outline) },
     symbol: UNDRAWN_SYMBOL,
   }
 }

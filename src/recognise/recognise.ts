@@ -12,7 +12,7 @@ import { withinBudget } from './budget.js'
 import { findBraille, type FoundBraille } from './findbraille.js'
 import { labelParts, markAssumed, type Labelled } from './labelling.js'
 import { couldBeCharacters } from './lettering.js'
-import { overTheEdge } from './over-the-edge.js'
+import { overTheEdge, type Edge } from './over-the-edge.js'
 import { choosePanel, onPanel, panelsOn, refusePanel, type OnSheet } from './panels.js'
 import type { PartName } from './parts.js'
 import { notSet, passedOver, saidToIgnore } from './passed-over.js'
@@ -25,6 +25,7 @@ import { stitched } from './stitch.js'
 import { withoutOutlines } from './strokes.js'
 import { readTexts } from './texts.js'
 import { nothingInstalled } from './undrawn.js'
+import { uprightOf } from '../geometry/upright.js'
 
 export interface RecogniseOptions {
   use: Use
@@ -223,5 +224,9 @@ function refuseNothingTactile(
 }
 
 /** What everything has to stand within. */
-const edgeOf = (panel: Piece | undefined, { viewport }: Drawing): Parameters<typeof overTheEdge>[2] =>
-  panel ? { box: panel.box, of: 'panel' } : { box: { x: 0, y: 0, ...viewport }, of: 'page' }
+const edgeOf = (panel: Piece | undefined, { viewport }: Drawing): Edge => {
+  const page = { x: 0, y: 0, ...viewport }
+  return panel
+    ? { box: panel.box, of: 'panel', upright: uprightOf(panel.outline, panel.box) }
+    : { box: page, of: 'page', upright: uprightOf([], page) }
+}

@@ -1,9 +1,10 @@
 import type { Drawing } from '../drawing/drawing.js'
-import { boxesOverlap } from '../geometry/box.js'
+import { boxesOverlap, centreOfBox } from '../geometry/box.js'
 import type { Assumption, Ignored, Unread } from '../sign/sign.js'
 import { ringsOf, type Ring } from './borders.js'
 import { findPanel, type FoundPanel } from './panel.js'
 import { holdersOf, holdsPiece, type Holder, type Piece, type Things } from './pieces.js'
+import { uprightOf } from '../geometry/upright.js'
 
 /** What every piece of a drawing is taken for, once the dots of its braille are gone. */
 export interface Sorted {
@@ -111,13 +112,15 @@ function isHole({ box, outline, shape }: Piece, panel: Piece | undefined): boole
   if (!panel) return false
   const diameter = (box.width + box.height) / 2
   if (diameter < HOLE.min || diameter > HOLE.max || Math.abs(box.width - box.height) > ROUND * diameter) return false
-  const middle = { x: box.x + box.width / 2, y: box.y + box.height / 2 }
+  const middle = centreOfBox(box)
   const even = outline.every(
     (p) => Math.abs(Math.hypot(p.x - middle.x, p.y - middle.y) - diameter / 2) <= ROUND * diameter,
   )
   if (!even || (shape.contours.length > 1 && shape !== panel.shape && !shape.circle)) return false
-  const fromSide = Math.min(middle.x - panel.box.x, panel.box.x + panel.box.width - middle.x)
-  const fromEnd = Math.min(middle.y - panel.box.y, panel.box.y + panel.box.height - middle.y)
+  const upright = uprightOf(panel.outline, panel.box)
+  const [at, plate] = [upright.of(middle), upright.box]
+  const fromSide = Math.min(at.x - plate.x, plate.x + plate.width - at.x)
+  const fromEnd = Math.min(at.y - plate.y, plate.y + plate.height - at.y)
   return Math.max(fromSide, fromEnd) <= HOLE.fromEdges
 }
 

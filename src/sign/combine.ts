@@ -26,6 +26,7 @@ function combineBoth(drawn: Sign, described: Sign): Sign {
     use: described.use,
     panel: {
       place: mergePlace(drawn.panel.place, described.panel.place, corner),
+      ...(drawn.panel.turned && { turned: drawn.panel.turned }),
       width: merge.length('panel', 'width', drawn.panel.width, described.panel.width),
       height: merge.length('panel', 'height', drawn.panel.height, described.panel.height),
       finish: merge.kind('panel', 'finish', drawn.panel.finish, described.panel.finish),
@@ -68,6 +69,7 @@ function combinePictograms(drawn: Pictogram[], described: Pictogram[], corner: C
       finish: merge.kind(at, 'finish', from.finish, to.finish),
       figureHeight: to.figureHeight,
       ...(from.figure && { figure: from.figure }),
+      ...(from.outlines && { outlines: from.outlines }),
       symbol: to.symbol,
     }
   })

@@ -102,6 +102,8 @@ export interface Colour {
 
 export interface Panel {
   place: Place
+  /** Where it is drawn turned: degrees from the drawing's x axis to the side that is its width, and where its corners are. */
+  turned?: { rotation: number; corners: Point[] }
   width: Fact<number>
   height: Fact<number>
   finish: Fact<Finish>
@@ -207,6 +209,8 @@ export interface Pictogram {
   figureHeight: Fact<number>
   /** Box of the figure as drawn. */
   figure?: Box
+  /** As drawn: of the field, where there is one, and of the figure. */
+  outlines?: { field?: Polyline; figure: Polyline[] }
   symbol: SymbolSizes
 }
 
