@@ -21,6 +21,7 @@ import { CONTRAST } from './contrast/contrast.js'
 import { SURROUNDINGS } from './contrast/surroundings.js'
 import { ELEVATOR } from './elevator.js'
 import { FINISH } from './finish.js'
+import { onlyNumbers } from './finite.js'
 import { INSTALLATION } from './installation.js'
 import { LETTER_CASE } from './letter-case.js'
 import { LETTERING } from './lettering.js'
@@ -112,7 +113,7 @@ function keyOf(scope: Scope): string {
 function take(name: string, quantity: Quantity, subject: Subject): Measurement {
   const { sign } = subject
   const { unit, method } = quantity
-  const found = withUnread(quantity.take(subject), quantity, sign.unread)
+  const found = withUnread(onlyNumbers(quantity.take(subject)), quantity, sign.unread)
   const readings =
     sign.measured.length > 0 ? sign.measured.filter((m) => m.quantity === name && m.values.length > 0) : []
   // A reading settles what the sign has; it puts nothing on a sign that has nothing to measure it on.

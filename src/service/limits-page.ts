@@ -11,6 +11,7 @@ import { MOST_OUTLINE_PARTS } from '../recognise/budget.js'
 import { MOST_OUTLINES } from '../recognise/letters/read.js'
 import {
   HIGHEST_RATIO,
+  LARGEST_READING,
   LONGEST_NAME,
   LONGEST_TEXT,
   MOST_DOORS,
@@ -245,6 +246,7 @@ export const LIMIT_TABLES: Readonly<Record<string, LimitRow[]>> = {
     { name: 'MOST_DOORS', value: MOST_DOORS, counts: 'neighbouring doors of one sign', beyond: invalid },
     { name: 'MOST_NAMES', value: MOST_NAMES, counts: 'proper names', beyond: invalid },
     { name: 'MOST_VALUES', value: MOST_VALUES, counts: 'values of one measurement', beyond: invalid },
+    { name: 'LARGEST_READING', value: LARGEST_READING, counts: 'a reading, in its unit', beyond: invalid },
     { name: 'HIGHEST_RATIO', value: HIGHEST_RATIO, counts: 'width of O over height of I', beyond: invalid },
     { name: 'LONGEST', value: LONGEST, counts: 'of any length, in its unit', beyond: invalid },
   ],

@@ -22,7 +22,7 @@ import {
 /** The sign description: the JSON form of a sign. Strict everywhere, so that a misspelt key is named, never ignored. */
 
 export { MOST_DOORS } from './installation-description.js'
-export { MOST_VALUES } from './measured-description.js'
+export { LARGEST_READING, MOST_VALUES } from './measured-description.js'
 export { LONGEST_NAME, MOST_ITEMS } from './text.js'
 
 export const LONGEST_TEXT = 500

@@ -6,6 +6,10 @@ import { LONGEST_NAME, text } from './text.js'
 /** What was read off a gauge on the made sign or at its place. */
 
 export const MOST_VALUES = 1000
+/** No instrument reads more, in any unit of a sign: a reading beyond it is a slip. */
+export const LARGEST_READING = 1_000_000
+
+const Reading = z.number().nonnegative().max(LARGEST_READING)
 
 type WrittenUnit = (typeof WRITTEN_UNITS)[number]
 const WRITTEN_UNITS = [...UNITS, 'ratio', ...NUMBER_UNITS] as const
@@ -19,16 +23,12 @@ function suits(unit: WrittenUnit, quantity: MeasurableQuantity): boolean {
 export const MeasuredDescription = z
   .strictObject({
     quantity: z.enum(MEASURABLE_QUANTITIES, { error: 'is no quantity that can be measured here' }),
-    values: z.array(z.number().nonnegative()).min(1).max(MOST_VALUES),
+    values: z.array(Reading).min(1).max(MOST_VALUES),
     unit: z
       .enum(WRITTEN_UNITS)
       .optional()
       .describe('Absent: the `units` of the description for a length, else the one unit of the quantity.'),
-    expandedUncertainty: z
-      .number()
-      .nonnegative()
-      .optional()
-      .describe('With coverage factor 2, in the unit of the values.'),
+    expandedUncertainty: Reading.optional().describe('With coverage factor 2, in the unit of the values.'),
     instrument: text(LONGEST_NAME).optional(),
   })
   .refine(({ quantity, unit }) => unit === undefined || suits(unit, quantity), {

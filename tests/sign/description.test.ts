@@ -90,6 +90,8 @@ describe('the schema of a description', () => {
       { properNames: many('A') },
       { measured: many({ quantity: 'braille.dotHeight', values: [1] }) },
       { measured: [{ quantity: 'braille.dotHeight', values: many(1) }] },
+      { measured: [{ quantity: 'sign.illuminance', values: [1e7] }] },
+      { measured: [{ quantity: 'braille.dotHeight', values: [1], expandedUncertainty: 1e7 }] },
       { lettering: [{ lines: many('A') }] },
       { lettering: [{ text: 'A'.repeat(2000) }] },
       { mark: 'A'.repeat(2000) },
