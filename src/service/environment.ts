@@ -9,7 +9,16 @@ export interface Environment {
   port: number
   settings: Pick<
     Settings,
-    'logLevel' | 'role' | 'auth' | 'rateLimit' | 'openSigns' | 'webhooksPrivate' | 'retention' | 'metrics' | 'traces'
+    | 'logLevel'
+    | 'role'
+    | 'auth'
+    | 'rateLimit'
+    | 'openSigns'
+    | 'webhooksPrivate'
+    | 'retention'
+    | 'metrics'
+    | 'traces'
+    | 'restAfter'
   > & {
     place: Place
   }
@@ -18,6 +27,8 @@ export interface Environment {
 }
 
 const HIGHEST_PORT = 65_535
+/** Milliseconds without a drawing after which the threads that read drawings are let go. */
+const REST_AFTER = 600_000
 /** Requests a minute of one key, where keys are asked for: more than a busy client sends, less than one that runs wild. */
 const RATE_LIMIT = 6000
 /** Signs of one organisation that may wait, where keys are asked for: several times the largest upload. */
@@ -37,6 +48,7 @@ const Variables = z.object({
   RETENTION_DAYS: z.coerce.number().int().positive().optional(),
   UPLOAD_RETENTION_DAYS: z.coerce.number().int().positive().optional(),
   METRICS: z.enum(['on', 'off']).default('on'),
+  THREADS: z.enum(['resting', 'ready']).default('resting'),
   LOG_LEVEL: z.enum(['fatal', 'error', 'warn', 'info', 'debug', 'trace', 'silent']).default('info'),
 })
 
@@ -63,6 +75,7 @@ export function readEnvironment(variables: Record<string, string | undefined>): 
     retention: { submittals: parsed.data.RETENTION_DAYS, uploads: parsed.data.UPLOAD_RETENTION_DAYS },
     metrics: parsed.data.METRICS === 'on',
     traces: areTracesAskedFor(set),
+    restAfter: parsed.data.THREADS === 'resting' ? REST_AFTER : undefined,
     ...(rateLimit !== undefined && { rateLimit }),
     ...(openSigns !== undefined && { openSigns }),
   }

@@ -41,6 +41,7 @@ export class Pool {
   /** Tasks that were let in and that no thread has begun with. */
   private handed = 0
   private running = 0
+  private rest: NodeJS.Timeout | undefined
 
   constructor(
     private readonly settings: Settings,
@@ -63,7 +64,7 @@ export class Pool {
     return { running: this.running, waiting: this.line.waiting + this.handed }
   }
 
-  /** Starts the threads, which take a moment to be ready; without this the first task does. */
+  /** Starts the threads, which take a moment to be ready; without this the first task does, and the first one after a rest. */
   start(): Piscina {
     if (this.threads) return this.threads
     const { worker, threads, heapLimit } = this.settings
@@ -89,7 +90,24 @@ export class Pool {
    */
   async run(task: Task | UnreadTask, asker: Asker): Promise<Answer> {
     const asked = performance.now()
-    return this.line.run(asker, () => this.runInThread(task, asked))
+    clearTimeout(this.rest)
+    try {
+      return await this.line.run(asker, () => this.runInThread(task, asked))
+    } finally {
+      this.restLater()
+    }
+  }
+
+  /** Threads that nobody has needed for a while are let go: each holds memory for its tables and its braille engine. */
+  private restLater(): void {
+    clearTimeout(this.rest)
+    const { restAfter } = this.settings
+    if (restAfter === undefined || this.load.running + this.load.waiting > 0) return
+    this.rest = setTimeout(() => {
+      void this.threads?.destroy().catch(this.onError)
+      this.threads = undefined
+    }, restAfter)
+    this.rest.unref()
   }
 
   private async runInThread(task: Task | UnreadTask, asked: number): Promise<Answer> {
@@ -127,6 +145,7 @@ export class Pool {
   }
 
   async close(): Promise<void> {
+    clearTimeout(this.rest)
     await this.threads?.destroy()
   }
 

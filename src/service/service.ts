@@ -100,7 +100,7 @@ export async function buildService(
   const pool = new Pool(settings, onThreadError, watching.meters?.pool)
   const kept = await openKeeping(settings, pool, app.log, watching, open)
   app.addHook('onListen', async () => {
-    pool.start()
+    if (settings.restAfter === undefined) pool.start()
     kept.start()
   })
   app.addHook('onClose', async () => {

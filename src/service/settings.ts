@@ -8,8 +8,10 @@ export interface Settings {
   logLevel: string
   /** Compiled worker module; drawings are checked in threads that run it. */
   worker: URL
-  /** Kept ready at all times. */
+  /** All of them are there as soon as one is needed. */
   threads: number
+  /** Milliseconds without a task after which the threads are let go until the next one; absent: they start with the service and stay. */
+  restAfter: number | undefined
   /** Milliseconds that one check may take once it has begun. */
   timeLimit: number
   /** The same for a check whose report is set in pages. */
@@ -57,6 +59,7 @@ export const DEFAULT_SETTINGS: Settings = {
   logLevel: 'info',
   worker: new URL('./worker.js', import.meta.url),
   threads: Math.max(FEWEST_THREADS, availableParallelism()),
+  restAfter: undefined,
   timeLimit: 1800,
   pageTimeLimit: 10_000,
   planTimeLimit: 60_000,

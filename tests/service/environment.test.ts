@@ -56,6 +56,11 @@ describe('the environment', () => {
     expect(none).not.toHaveProperty('openSigns')
   })
 
+  it('lets threads rest, unless they are to stay ready', () => {
+    expect(settings({}).restAfter).toBeGreaterThan(0)
+    expect(settings({ THREADS: 'ready' }).restAfter).toBeUndefined()
+  })
+
   it('sends notifications to the public internet only, unless it is told otherwise', () => {
     expect(settings({})).toMatchObject({ webhooksPrivate: false })
     expect(settings({ WEBHOOKS_PRIVATE: 'allow' })).toMatchObject({ webhooksPrivate: true })

@@ -1,3 +1,4 @@
+import { setTimeout } from 'node:timers/promises'
 import { afterEach, describe, expect, it } from 'vitest'
 import { Refusal } from '../../src/refusal.js'
 import { KEPT } from '../../src/service/admission/asker.js'
@@ -62,6 +63,21 @@ describe('a thread', () => {
     expect(await failure(used.run(task('throw'), ANYBODY))).not.toBeInstanceOf(Refusal)
     expect(await failure(used.run(task('exit'), ANYBODY))).toBeInstanceOf(Error)
     expect((await used.run(task('next'), ANYBODY)).body).toContain('next')
+  })
+
+  it('is let go after a rest, and not before, and another takes the next task', async () => {
+    const used = open({ restAfter: 500, timeLimit: 20_000 })
+    const count = async () => Number((await used.run(task('count'), ANYBODY)).body)
+    expect([await count(), await count()]).toEqual([1, 2])
+    await setTimeout(1500)
+    expect(await count()).toBe(1)
+  })
+
+  it('stays while something runs, however long it takes', async () => {
+    const used = open({ restAfter: 200, timeLimit: 1000, threads: 2 })
+    const long = failure(used.run(task('loop'), ANYBODY))
+    expect((await used.run(task('next'), ANYBODY)).body).toContain('next')
+    expect(await long).toMatchObject({ type: 'too-complex' })
   })
 
   it('sees nothing of the environment', async () => {

@@ -1,4 +1,6 @@
 // Stands in for the worker: what it does is told by the text of the drawing, or by what a drawing is ordered to say.
+let counted = 0
+
 export default function work({ task, begun }) {
   begun.postMessage('begun')
   begun.close()
@@ -6,6 +8,7 @@ export default function work({ task, begun }) {
   const order = Buffer.from(
     task.input.drawing ?? task.input.check?.drawing ?? task.input.order?.lettering[0].text ?? [],
   ).toString()
+  if (order === 'count') return { body: String(++counted) }
   if (order === 'loop') for (;;);
   if (order === 'hoard') {
     const hoard = []
