@@ -105,8 +105,8 @@ function run(seconds, folders) {
   createInterface({ input: child.stderr }).on('line', (line) => {
     const [, counters] = /^INFO: Loaded \d+ modules\s+\((\d+) inline/u.exec(line) ?? []
     if (counters) told.counters = Number(counters)
-    // That line goes on with the address of each.
-    else console.error(line)
+    // Such lines go on with the address of each.
+    if (!line.startsWith('INFO: Loaded')) console.error(line)
     const [, executed, edges, features] = /^#(\d+)\s.*\bcov: (\d+) ft: (\d+)/u.exec(line) ?? []
     if (executed) Object.assign(told, { executed: Number(executed), edges: Number(edges), features: Number(features) })
     const [, whole] = /^stat::number_of_executed_units:\s*(\d+)/u.exec(line) ?? []
