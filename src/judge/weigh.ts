@@ -122,8 +122,8 @@ function number(observation: Observation, limit: ResolvedLimit, firstUnit: Unit,
   const { decisionRule, unitSystem } = options
   const counting = unitSystem === 'both' ? bothUnits(limit) : limit
   const { outcome, margin } = compareNumber(observation, counting, limit.unit, decisionRule === 'guarded')
-  const open = outcome === 'pass' ? observation.atMost : outcome === 'fail' ? observation.atLeast : undefined
-  const bound = open ?? (outcome === 'within-uncertainty' ? (observation.atLeast ?? observation.atMost) : undefined)
+  const { atLeast, atMost } = observation
+  const bound = outcome === 'pass' ? atMost : outcome === 'fail' ? atLeast : (atLeast ?? atMost)
   if (bound) return { observation, limit: counting, outcome, margin, gaps: [bound], split: null }
   if (!limit.other) return { observation, limit, outcome, margin, split: null }
   const first = compareNumber(observation, limit, limit.unit, false).outcome

@@ -157,6 +157,21 @@ describe('an exception', () => {
       expect(judged(standard, { sign, observations: [seen(0.5)] })).toMatchObject({ verdict: 'fail', gaps: [] })
   })
 
+  test('that changes nothing hides none that may hold after it', () => {
+    const station = signOf(PUMP_ROOM, { use: 'elevator-landing' })
+    const standard = excepted({ when: 'over-circulation-path' }, { when: 'main-entry-level', ...RELAXED })
+    const { verdict, gaps } = judged(standard, { sign: station, observations: [seen(0.5)] })
+    expect(verdict).toBe('undetermined')
+    expect(gaps.map(({ why }) => why)).toEqual(['only the main entry level is concerned'])
+  })
+
+  test('that does not hold relaxes nothing where another may hold', () => {
+    const none = { when: 'elevator-car-control', limit: { ...length(0.1), printed: 'none' } }
+    const standard = excepted(none, { when: 'main-entry-level', ...RELAXED })
+    expect(judged(standard, { sign: landing, observations: [seen(0.3)] }).verdict).toBe('fail')
+    expect(judged(standard, { sign: landing, observations: [seen(0.5)] }).verdict).toBe('undetermined')
+  })
+
   test('without an observation holds for all or for none', () => {
     const standard = excepted({ when: 'elevator-car-control', ...RELAXED })
     expect(judged(standard, { sign: control, gaps: [gap('missing-fact')] }).limit.min).toBe(0.4)
@@ -242,7 +257,18 @@ describe('rows', () => {
     const before = notApplicable(requirement, limit, 'Because.')
     expect(notApplicable(requirement, limit, 'Because.')).toBe(before)
     expect(notApplicable(requirement, { ...limit, clause: 'other' }, 'Because.')).not.toBe(before)
-    for (let i = 0; i < 200; i++) expect(notApplicable(requirement, limit, `Reason ${i}`).because).toBe(`Reason ${i}`)
+  })
+
+  test('keep a few reasons, and not all that ever were', () => {
+    const [made] = rowsFor(one(length(1)), 'permanent-room')
+    if (!made) throw new Error('no row')
+    const because = (reason: string) => notApplicable(made.requirement, made.limit, reason)
+    const first = because('First.')
+    because('Second.')
+    expect(because('First.')).toBe(first)
+    for (let i = 0; i < 200; i++) expect(because(`Reason ${i}`).because).toBe(`Reason ${i}`)
+    expect(because('First.')).not.toBe(first)
+    expect(because('First.')).toEqual(first)
   })
 })
 

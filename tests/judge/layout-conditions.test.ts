@@ -25,6 +25,9 @@ const braille = (...carriers: (string | undefined)[]): Json => ({
     origin: { x: 20, y: 90 + 30 * i },
   })),
 })
+const readings = (...quantities: string[]): Json => ({
+  measured: quantities.map((quantity) => ({ quantity, values: [0.8], unit: 'ratio' })),
+})
 const UNREAD: Json = { 'lettering.0.text': undefined, 'lettering.0.lines': undefined }
 const NONE_RAISED: Json = { lettering: [said('visual', 'PUMP', 'ROOM')] }
 const STATION: Json = { use: 'transit-station', installation: undefined }
@@ -58,6 +61,17 @@ const CASES: [Condition, Json, Verdict][] = [
   ['carrier-not-pvc', braille('paper', 'stainless-steel'), 'open'],
   ['carrier-not-pvc', { braille: [] }, true],
   ['border-gives-contrast', {}, false],
+  [
+    'border-gives-contrast',
+    { borders: [{ box: { x: 1, y: 1, width: 258, height: 148 }, width: 6, raised: false }] },
+    'open',
+  ],
+  // The contrast of a row is that of its own formula: readings by others, or of other things, are none of it
+  ['character-contrast-measured', readings('contrast.lighterReflectance', 'contrast.charactersByMichelson'), true],
+  ['character-contrast-measured', readings('contrast.pictogramByMichelson'), false],
+  ['character-contrast-measured', {}, false],
+  ['pictogram-contrast-measured', readings('contrast.pictogramByMichelson'), true],
+  ['pictogram-contrast-measured', readings('contrast.charactersByMichelson'), false],
   ['door-symbol', { pictograms: [{ meaning: 'toilet' }, { meaning: 'toilet', shape: 'triangle' }] }, true],
   ['door-symbol', { pictograms: [{ meaning: 'toilet' }] }, false],
   ['triangle-alone', { pictograms: [{ meaning: 'toilet' }, { meaning: 'toilet', shape: 'triangle' }] }, true],
@@ -77,7 +91,9 @@ const CASES: [Condition, Json, Verdict][] = [
   ['pictogram-designates-room', { pictograms: [{ meaning: 'no smoking' }, { meaning: 'accessible pump' }] }, 'open'],
   ['pictogram-designates-room', { pictograms: [{ meaning: 'no smoking' }] }, false],
   ['elevator-car-control', { use: 'elevator-car-control' }, true],
+  ['destination-oriented-elevator', { use: 'elevator-landing' }, 'open'],
   ['destination-oriented-elevator', {}, false],
+  ['main-entry-level', { use: 'elevator-landing' }, 'open'],
   ['main-entry-level', {}, false],
   ['platform-space-limited', {}, false],
 ]
@@ -98,6 +114,16 @@ describe('a condition', () => {
     })
     if (met.met === 'open') expect(met.gap.ask?.choices).toEqual(expect.arrayContaining([...choices]))
   })
+
+  test.each(['one-tactile-line', 'several-tactile-lines', 'one-word'] as const)(
+    '%s is not met for want of raised characters where there are none',
+    (condition) => {
+      expect(conditionMet(condition, signOf(PUMP_ROOM, NONE_RAISED))).toEqual({
+        met: false,
+        because: 'The sign has no raised characters.',
+      })
+    },
+  )
 
   test('that a person decides names the place', () => {
     expect(conditionMet('suspended-overhead', signOf(PUMP_ROOM))).toMatchObject({
@@ -142,6 +168,14 @@ describe('a set of its own for sight', () => {
   test('has the same words, however they are written', () => {
     expect(met({}).met).toBe(true)
     expect(met({ 'lettering.0.text': '  pump   ROOM 12 ', 'lettering.0.lines': undefined }).met).toBe(true)
+    // The Unicode Standard, SpecialCasing: the capital form of ß is SS
+    const street = {
+      'lettering.0.text': 'Pumpstraße',
+      'lettering.0.lines': ['Pumpstraße'],
+      'lettering.1.text': 'PUMPSTRASSE',
+      'lettering.1.lines': ['PUMPSTRASSE'],
+    }
+    expect(met(street).met).toBe(true)
     expect(met({ 'lettering.0.text': 'Pump Room', 'lettering.0.lines': ['Pump Room'] }).met).toBe('open')
     expect(met({ 'lettering.0.text': 'PumpRoom 12', 'lettering.0.lines': ['PumpRoom 12'] }).met).toBe('open')
   })

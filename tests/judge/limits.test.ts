@@ -56,6 +56,25 @@ describe('a printed limit', () => {
     expect(resolve({ ...inches }, 'x', 'in')).not.toHaveProperty('other')
   })
 
+  // 2010 ADA Standards, table 703.3.1: 0.063 inch (1.6 mm) at most; NLS Specification 800 prints bare figures: 0.092 inch
+  test('of one end, or of a bare figure, has its other unit beside it', () => {
+    const most: Limit = { kind: 'length', in: { max: 0.063 }, mm: { max: 1.6 }, printed: 'p' }
+    expect(resolve(most, 'x', 'in')).toMatchObject({ max: 0.063 * INCH, other: { max: 1.6 } })
+    const figure: Limit = { kind: 'nominal', in: 0.092, mm: 2.34, printed: 'p' }
+    const [inches, millimetres] = [0.092 * INCH, 2.34]
+    expect(resolve(figure, 'x', 'in')).toEqual({
+      kind: 'nominal',
+      min: inches,
+      max: inches,
+      other: { min: millimetres, max: millimetres },
+      unit: 'mm',
+      printed: 'p',
+      clause: 'x',
+    })
+    expect(resolve({ ...figure }, 'x', 'mm')).toMatchObject({ min: millimetres, other: { max: inches } })
+    expect(resolve({ kind: 'nominal', in: 0.092, printed: 'p' }, 'x', 'in')).not.toHaveProperty('other')
+  })
+
   // 2010 ADA Standards 703.2.4: 55 percent minimum and 110 percent maximum; ADAAG 1991, A4.30.5: 11 to 19 degree gloss
   test('of a share or a number has its own unit', () => {
     expect(resolve({ kind: 'ratio', min: 0.55, max: 1.1, printed: 'p' }, '703.2.4', 'in')).toEqual({
@@ -156,6 +175,7 @@ describe('a table by the distance of the reader', () => {
     expect(at(undefined).map(({ min }) => min)).toEqual([(5 / 8) * INCH, 2 * INCH])
     expect(at({ baselineHeight: true }).length).toBe(2)
     expect(at({ baselineHeight: 1500, baselineHeightTo: true }).length).toBe(2)
+    expect(at({ baselineHeight: true, baselineHeightTo: 1500 }).length).toBe(2)
   })
 
   test('gives the rows between the least and the greatest height that is possible', () => {
@@ -170,6 +190,18 @@ describe('a table by the distance of the reader', () => {
     expect(at({ baselineHeight: above, baselineDrawn: true })[0]?.min).toBeCloseTo((5 / 8) * INCH, 9)
     expect(at({ baselineHeight: above })[0]?.min).toBeCloseTo(2 * INCH, 9)
     expect(at({ baselineHeight: above, baselineDrawn: false })[0]?.min).toBeCloseTo(2 * INCH, 9)
+  })
+
+  test('stands in millimetres where no inches are printed', () => {
+    const [first] = limit.bands
+    const metric = { base: { mm: 16 }, from: { mm: 1830 }, perStep: { mm: 3.2 }, step: { mm: 305 } }
+    const [only] = resolveByDistance(
+      { ...limit, bands: [{ ...first, ...metric, baselineTo: { mm: 1780 } }] },
+      'c',
+      'in',
+      { value: 20, basis: 'declared', places: [], context: { baselineHeight: 1500, viewingDistance: 1830 + 610 } },
+    )
+    expect(only?.min).toBeCloseTo(16 + 2 * 3.2, 9)
   })
 
   // Where 1780 mm are printed beside 70 inches (1778 mm), a height between them is of the second row in inches, of the first in millimetres.

@@ -35,6 +35,19 @@ describe('a length printed without a tolerance', () => {
     expect(outcome(FIGURE, seen(2.5))).toBe('needs-judgement')
   })
 
+  test('says on which side of the figure the sign is only where one side alone is left to a person', () => {
+    const why = (limit: Limit) =>
+      weigh(
+        { quantity: 'q', unit: 'mm', method: '', observations: [seen(2.5)], gaps: [] },
+        () => ({ limit, clause: '' }),
+        'in',
+        SIMPLE,
+      ).gaps.map((gap) => gap.why)
+    const printed = 'the standard prints 0.100 (2.5 mm) without a tolerance, and the sign'
+    expect(why(FIGURE)).toEqual([`${printed} differs from it`])
+    expect(why(CAPPED)).toEqual([`${printed} is below it`])
+  })
+
   test('leaves what differs to a person, in both directions', () => {
     expect(outcome(FIGURE, seen(2.54 - 0.01))).toBe('needs-judgement')
     expect(outcome(FIGURE, seen(2.54 + 0.01))).toBe('needs-judgement')

@@ -20,6 +20,9 @@ const CASES: [Condition, Record<string, unknown>, Verdict][] = [
   ['in-arm-zone', bottom(1199), 'open'],
   ['in-arm-zone', bottom(1601), false],
   ['in-arm-zone', bottom(1049), false],
+  // its edge on the end of the zone: neither within it nor clear of it
+  ['in-arm-zone', bottom(1600), 'open'],
+  ['in-arm-zone', bottom(1050), 'open'],
   ['in-arm-zone', bottom(undefined), 'open'],
   ['in-arm-zone', { ...bottom(1300), 'panel.height': undefined }, 'open'],
   ['with-pictogram', PICTOGRAM, true],
@@ -29,6 +32,28 @@ const CASES: [Condition, Record<string, unknown>, Verdict][] = [
   ['door-number', {}, false],
   ['door-number', said('12'), 'open'],
   ['door-number', said('12 B'), 'open'],
+  ['door-number', said('12 PUMPS'), false],
+  ['door-number', said(' 12 '), 'open'],
+  [
+    'door-number',
+    {
+      lettering: [
+        { part: 'visual', text: '12' },
+        { part: 'raised', text: 'PUMPS' },
+      ],
+    },
+    false,
+  ],
+  [
+    'door-number',
+    {
+      lettering: [
+        { part: 'raised', text: '12' },
+        { part: 'raised', text: 'PUMPS' },
+      ],
+    },
+    'open',
+  ],
   ['door-number', { 'lettering.0.text': undefined, 'lettering.0.lines': undefined }, 'open'],
   ['black-and-white', {}, 'open'],
   ['black-and-white', { lettering: undefined }, false],
@@ -53,6 +78,11 @@ describe('conditions of the place', () => {
     const met = conditionMet(condition, signOf(PUMP_ROOM, values))
     expect(met.met).toBe(expected)
     if (met.met === 'open') expect(met.gap.why).not.toBe('')
+  })
+
+  test('a panel of unknown height is open for that, not for where it stands', () => {
+    const met = conditionMet('in-arm-zone', signOf(PUMP_ROOM, { ...bottom(1300), 'panel.height': undefined }))
+    expect(met).toMatchObject({ gap: { why: expect.stringContaining('how high the panel is') as string } })
   })
 
   test('a missing height is asked for', () => {

@@ -79,6 +79,10 @@ describe('several lengths', () => {
     expect(weighed(CELLS, [seen(9), seen(7.61)]).unitSplit).toEqual(high)
     expect(weighed(CELLS, [seen(7.61), seen(6.11)]).unitSplit).toEqual(low)
     expect(weighed(CELLS, [seen(6.9)]).unitSplit).toBeNull()
+    // between the two ends the units differ, however sure the value is
+    expect(weighed(CELLS, [seen(7.61, { uncertainty: 0.05 })]).unitSplit).toEqual(high)
+    expect(weighed(CELLS, [seen(7.59, { uncertainty: 0.05 })]).unitSplit).toBeNull()
+    expect(weighed(CELLS, [seen(6.9, { uncertainty: 0.36 })]).unitSplit).toBeNull()
     // the same in a table of its own, which puts millimetres first
     const metric = { ...CELLS }
     expect(weighed(metric, [seen(7.61)], SIMPLE, 'mm').unitSplit).toEqual({ judged: 'mm', pass: 'in', fail: 'mm' })
@@ -110,6 +114,19 @@ describe('both printed units', () => {
     expect(weighed(most, [seen(1)], BOTH).limit).toMatchObject({ max: 1.6 })
     expect(weighed(most, [seen(1)], BOTH).limit).not.toHaveProperty('min')
   })
+})
+
+// 2010 ADA Standards, table 703.5.5: 2 inches (51 mm), of which the inches are less; the rest is invented
+test('of both printed units the narrower end counts, and an end that one of them prints alone', () => {
+  const BOTH: JudgeOptions = { ...SIMPLE, unitSystem: 'both' }
+  const ends = (inches: { min?: number; max?: number }, mm: { min?: number; max?: number }) =>
+    weighed({ kind: 'length', in: inches, mm, printed: '' }, [seen(20)], BOTH).limit
+  expect(ends({ max: 2 }, { max: 51 }).max).toBeCloseTo(2 * INCH, 9)
+  expect(ends({ min: 2 }, { min: 51 }).min).toBe(51)
+  expect(ends({ max: 2 }, { min: 10, max: 51 })).toMatchObject({ min: 10 })
+  expect(ends({ min: 0.5, max: 2 }, { max: 51 }).min).toBeCloseTo(0.5 * INCH, 9)
+  expect(ends({ min: 0.5 }, { min: 12, max: 51 }).max).toBe(51)
+  expect(ends({ min: 0.5, max: 2 }, { min: 12 }).max).toBeCloseTo(2 * INCH, 9)
 })
 
 describe('a bound', () => {
@@ -189,6 +206,9 @@ describe('a height by the distance of the reader', () => {
         places: [{ element: 'at 30' }],
       },
     ])
+    expect(weighed(STEPS, [seen(30)]).gaps).toMatchObject([{ reason: 'missing-fact' }])
+    const share: Limit = { kind: 'distance-share', share: 0.025, printed: '' }
+    expect(weighed(share, [seen(30)])).toMatchObject({ failed: [], gaps: [{ reason: 'missing-fact' }] })
     expect(at().gaps).toEqual([
       {
         reason: 'missing-fact',
