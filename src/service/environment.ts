@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import type { Place } from '../submittals/store/connect.js'
+import { ANY_HOST, hostName } from './keys/hosts.js'
 import type { Settings } from './settings.js'
 
 /** What the environment says, checked. main.ts hands it in, so that nothing else reads the environment. */
@@ -12,6 +13,7 @@ export interface Environment {
     | 'logLevel'
     | 'role'
     | 'auth'
+    | 'hosts'
     | 'rateLimit'
     | 'openSigns'
     | 'webhooksPrivate'
@@ -35,6 +37,20 @@ const RATE_LIMIT = 6000
 const OPEN_SIGNS = 100_000
 const LOOPBACK = ['127.0.0.1', '::1', 'localhost']
 
+/** What a service that listens on loopback is asked by: the names of a machine for itself. */
+const OWN_NAMES = ['127.0.0.1', '[::1]', 'localhost']
+
+const Hosts = z.string().transform((said, context) =>
+  said.split(',').map((written) => {
+    const name = written.trim() === ANY_HOST ? ANY_HOST : hostName(written.trim())
+    if (name !== undefined) return name
+    context.addIssue(
+      `“${written.trim()}” is no name of a host. Separate names by commas: signs.example,localhost; * is any.`,
+    )
+    return z.NEVER
+  }),
+)
+
 const Variables = z.object({
   PORT: z.coerce.number().int().min(0).max(HIGHEST_PORT).default(8080),
   HOST: z.string().min(1).default('127.0.0.1'),
@@ -42,6 +58,7 @@ const Variables = z.object({
   DATABASE_URL: z.string().min(1).optional(),
   ROLE: z.enum(['all', 'api', 'worker']).default('all'),
   AUTH: z.enum(['off', 'keys']).optional(),
+  ALLOWED_HOSTS: Hosts.optional(),
   RATE_LIMIT: z.coerce.number().int().min(0).optional(),
   OPEN_SIGNS: z.coerce.number().int().min(0).optional(),
   WEBHOOKS_PRIVATE: z.enum(['allow', 'refuse']).default('refuse'),
@@ -66,6 +83,7 @@ export function readEnvironment(variables: Record<string, string | undefined>): 
   const place = DATABASE_URL === undefined ? { folder: DATA_DIR } : { url: DATABASE_URL }
   const rateLimit = limit(parsed.data.RATE_LIMIT, auth === 'keys' ? RATE_LIMIT : undefined)
   const openSigns = limit(parsed.data.OPEN_SIGNS, auth === 'keys' ? OPEN_SIGNS : undefined)
+  const hosts = parsed.data.ALLOWED_HOSTS ?? (auth === 'off' && loopback ? OWN_NAMES : undefined)
   const settings = {
     logLevel: LOG_LEVEL,
     place,
@@ -76,6 +94,7 @@ export function readEnvironment(variables: Record<string, string | undefined>): 
     metrics: parsed.data.METRICS === 'on',
     traces: areTracesAskedFor(set),
     restAfter: parsed.data.THREADS === 'resting' ? REST_AFTER : undefined,
+    ...(hosts && { hosts }),
     ...(rateLimit !== undefined && { rateLimit }),
     ...(openSigns !== undefined && { openSigns }),
   }

@@ -37,7 +37,14 @@ export function installErrorHandler(app: FastifyInstance, send: SendProblem = se
 }
 
 /** Problems that are found before the body has been read. */
-const BEFORE_THE_BODY: ProblemCause['type'][] = ['too-large', 'unauthorized', 'forbidden', 'too-many-requests', 'busy']
+const BEFORE_THE_BODY: ProblemCause['type'][] = [
+  'too-large',
+  'unauthorized',
+  'forbidden',
+  'misdirected-request',
+  'too-many-requests',
+  'busy',
+]
 
 /** Problems whose cause whoever runs the service must see. */
 const LOGGED: ProblemCause['type'][] = ['internal-error', 'store-unavailable', 'storage-full']

@@ -24,6 +24,7 @@ export type ProblemType =
   | 'unsupported-media-type'
   | 'unauthorized'
   | 'forbidden'
+  | 'misdirected-request'
   | 'too-many-requests'
   | 'organisation-limit'
   | 'not-now'
@@ -198,6 +199,16 @@ export const PROBLEMS: Record<ProblemType, ProblemKind> = {
       'The key works, but lacks the scope that is needed; or the request came from a page of another site; or keys are to be made where none are asked for.',
     remedy: 'Use a key with the scope that the detail names, or send the request from a client of your own.',
     example: 'This needs a key with the scope “write”; the key that was sent has “check”.',
+  },
+  'misdirected-request': {
+    status: 421,
+    title: 'The service does not go by this name',
+    meaning:
+      'The request names a host that this service was not told it goes by. Where no keys are asked for, that keeps a page of another site, whose name was made to lead to this machine, from asking in the name of whoever sits there.',
+    remedy:
+      'Ask by 127.0.0.1 or localhost, or have whoever runs the service add the name to the setting ALLOWED_HOSTS (see the page on serving).',
+    example:
+      'This service does not go by the name “signs.example”. The setting ALLOWED_HOSTS says by which names it may be asked.',
   },
   'too-many-requests': {
     status: 429,

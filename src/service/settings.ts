@@ -40,6 +40,8 @@ export interface Settings {
   role: 'all' | 'api' | 'worker'
   /** `keys`: every call needs an API key; `off`: everyone who can reach the service may call it. */
   auth: 'off' | 'keys'
+  /** Names by which the service may be asked, as `hostName` gives them; absent: by any. */
+  hosts?: readonly string[]
   /** Requests a minute of one key that has no limit of its own, and of one address without a key; none: any number. */
   rateLimit?: number
   /** Whether notifications may go to addresses that are not public, and over http: for trying things out. */

@@ -6,6 +6,7 @@ import { sessionHolder } from '../../submittals/keys/sessions.js'
 import { ServiceProblem } from '../problems.js'
 import type { Settings } from '../settings.js'
 import { accessOf, isReading, type Access } from './access.js'
+import { demandHost } from './hosts.js'
 import { addressOf, type CountRequest } from './rate-limit.js'
 import { sessionOf } from './session-cookie.js'
 import { siteOf } from './site.js'
@@ -13,7 +14,7 @@ import { siteOf } from './site.js'
 /** Who calls, whether they may, and whether they call too often. Runs before anything of a request is read but its head. */
 
 export interface GuardDependencies {
-  settings: Pick<Settings, 'auth' | 'rateLimit'>
+  settings: Pick<Settings, 'auth' | 'hosts' | 'rateLimit'>
   keeping: Keeping
   ring: KeyRing
   count: CountRequest
@@ -55,6 +56,7 @@ export function installGuard(app: FastifyInstance, { settings, keeping, ring, co
   app.addHook('onRequest', async (request, reply) => {
     // An address that there is not tells nothing to anybody.
     if (request.is404) return
+    if (settings.hosts) demandHost(request, settings.hosts)
     const { access } = request.routeOptions.config
     if (!access) throw new Error(`It is not known who may call ${request.routeOptions.url}.`)
     const token = bearerOf(request)
