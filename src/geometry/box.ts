@@ -41,9 +41,18 @@ export function boxOfOutlines(outlines: readonly (readonly Point[])[]): Box | un
 
 /** The smallest box round all boxes; undefined for none. */
 export function unionOfBoxes(boxes: Iterable<Box | undefined>): Box | undefined {
-  const corners: Point[] = []
-  for (const b of boxes) if (b) corners.push({ x: b.x, y: b.y }, { x: b.x + b.width, y: b.y + b.height })
-  return boxOfPoints(corners)
+  let left = Infinity
+  let top = Infinity
+  let right = -Infinity
+  let bottom = -Infinity
+  for (const b of boxes) {
+    if (!b) continue
+    if (b.x < left) left = b.x
+    if (b.y < top) top = b.y
+    if (b.x + b.width > right) right = b.x + b.width
+    if (b.y + b.height > bottom) bottom = b.y + b.height
+  }
+  return left <= right ? { x: left, y: top, width: right - left, height: bottom - top } : undefined
 }
 
 export const centreOfBox = (b: Box): Point => ({ x: b.x + b.width / 2, y: b.y + b.height / 2 })

@@ -1,4 +1,5 @@
 import type { Box } from './box.js'
+import { pointsOf, type Loop } from './loop.js'
 import type { Contour, Polyline, Segment } from './outline.js'
 import type { Point } from './point.js'
 
@@ -112,23 +113,50 @@ function piecesOfCubic(from: Point, cubic: Cubic, tolerance: number): number {
  * A contour as straight edges, at most `tolerance` millimetres away from it. Points that repeat the one before are left out,
  * and a closed contour does not repeat its start at the end. At least one point.
  */
-export function flatten(contour: Contour, tolerance = FLATTENING_TOLERANCE): Polyline {
-  const points: Polyline = [contour.start]
-  let from = contour.start
-  for (const segment of contour.segments) {
-    if (segment.kind === 'cubic') {
-      const pieces = piecesOfCubic(from, segment, tolerance)
-      for (let i = 1; i < pieces; i++) add(points, pointOfCubic(from, segment, i / pieces))
-    }
-    add(points, segment.to)
-    from = segment.to
+export const flatten = (contour: Contour, tolerance = FLATTENING_TOLERANCE): Polyline =>
+  pointsOf(cornersOf(contour, tolerance))
+
+/** The same as `flatten`, as numbers. */
+export function cornersOf(contour: Contour, tolerance = FLATTENING_TOLERANCE): Loop {
+  const { start, segments, closed } = contour
+  const pieces = piecesOf(contour, tolerance)
+  const corners = new Float64Array(2 * (1 + sumOf(pieces)))
+  corners[0] = start.x
+  corners[1] = start.y
+  let length = 2
+  const add = (x: number, y: number) => {
+    if (x === corners[length - 2] && y === corners[length - 1]) return
+    corners[length++] = x
+    corners[length++] = y
   }
-  const end = points[points.length - 1]
-  if (points.length > 1 && contour.closed && end.x === points[0].x && end.y === points[0].y) points.pop()
-  return points
+  let from = start
+  segments.forEach((segment, s) => {
+    const { to } = segment
+    if (segment.kind === 'cubic') {
+      const { c1, c2 } = segment
+      for (let i = 1; i < pieces[s]; i++) {
+        const t = i / pieces[s]
+        add(valueAt(t, from.x, c1.x, c2.x, to.x), valueAt(t, from.y, c1.y, c2.y, to.y))
+      }
+    }
+    add(to.x, to.y)
+    from = to
+  })
+  if (length > 2 && closed && corners[length - 2] === corners[0] && corners[length - 1] === corners[1]) length -= 2
+  return length === corners.length ? corners : corners.slice(0, length)
 }
 
-function add(points: Polyline, p: Point): void {
-  const last = points[points.length - 1]
-  if (p.x !== last.x || p.y !== last.y) points.push(p)
+/** How many corners a contour has at most when it is cut so. */
+export const cornersIn = (contour: Contour, tolerance: number): number => 1 + sumOf(piecesOf(contour, tolerance))
+
+const sumOf = (counts: readonly number[]): number => counts.reduce((sum, n) => sum + n, 0)
+
+/** Into how many straight pieces each segment is cut. */
+function piecesOf({ start, segments }: Contour, tolerance: number): number[] {
+  let from = start
+  return segments.map((segment) => {
+    const pieces = segment.kind === 'cubic' ? piecesOfCubic(from, segment, tolerance) : 1
+    from = segment.to
+    return pieces
+  })
 }

@@ -1,3 +1,4 @@
+import { loopOf, type Loop } from './loop.js'
 import type { Polyline } from './outline.js'
 import type { Point } from './point.js'
 
@@ -10,9 +11,6 @@ export interface Gap {
   to: Point
 }
 
-/** A closed outline as x, y, x, y, …; its last point is joined to the first. */
-export type Loop = Float64Array
-
 /** The edges of closed outlines in runs of consecutive ones: made once for many questions. */
 export interface Edges {
   /** x, y of the corners in order, those at which one run ends and the next begins twice. */
@@ -24,21 +22,6 @@ export interface Edges {
 }
 
 const LEAST_RUN = 8
-
-const loops = new WeakMap<Polyline, Loop>()
-
-/** The corners of an outline as numbers; made once, as an outline stays as it is. */
-export function loopOf(polyline: Polyline): Loop {
-  const before = loops.get(polyline)
-  if (before?.length === 2 * polyline.length) return before
-  const loop = new Float64Array(2 * polyline.length)
-  for (let i = 0; i < polyline.length; i++) {
-    loop[2 * i] = polyline[i].x
-    loop[2 * i + 1] = polyline[i].y
-  }
-  loops.set(polyline, loop)
-  return loop
-}
 
 /** Cuts the edges into runs of about the square root of their number: pairs of runs then cost about as much as pairs in a run. */
 export function edgesOf(loops: readonly Loop[]): Edges {

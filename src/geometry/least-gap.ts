@@ -1,5 +1,6 @@
 import { boxOfPoints, type Box } from './box.js'
-import { edgesOf, gapBetween, loopOf } from './gap.js'
+import { edgesOf, gapBetween } from './gap.js'
+import { loopOf } from './loop.js'
 import type { Polyline } from './outline.js'
 
 /**

@@ -4,4 +4,7 @@ export interface Point {
   y: number
 }
 
-export const distance = (a: Point, b: Point): number => Math.hypot(a.x - b.x, a.y - b.y)
+/** By the plain formula: `Math.hypot` guards against numbers that no sign has, and takes ten times as long. */
+export const distance = (a: Point, b: Point): number => lengthOf(a.x - b.x, a.y - b.y)
+
+export const lengthOf = (x: number, y: number): number => Math.sqrt(x * x + y * y)

@@ -1,5 +1,6 @@
 import KDBush from 'kdbush'
 import { medianOf } from '../geometry/fit.js'
+import { distance } from '../geometry/point.js'
 import type { Dot } from './dots.js'
 
 /**
@@ -40,7 +41,7 @@ export function clustersOf(dots: readonly Dot[]): Dot[][] {
     for (const j of index.within(dot.x, dot.y, Math.max(FIRST_REACH * dot.diameter, FIRST_REACH_LEAST))) {
       if (j === i || !alike(dot, dots[j])) continue
       sets.join(i, j)
-      const apart = Math.hypot(dots[j].x - dot.x, dots[j].y - dot.y)
+      const apart = distance(dots[j], dot)
       if (apart > TOUCHING * dot.diameter && distances[i].length < MOST_PAIRS) distances[i].push(apart)
     }
   })
@@ -52,7 +53,7 @@ export function clustersOf(dots: readonly Dot[]): Dot[][] {
     for (const j of index.within(dot.x, dot.y, SECOND_REACH * (spacing[i] || USUAL_SPACING * dot.diameter))) {
       if (fragment[j] === fragment[i] || !alike(dot, dots[j])) continue
       const reach = SECOND_REACH * reachOf(spacing[i], spacing[j], dot)
-      if (Math.hypot(dots[j].x - dot.x, dots[j].y - dot.y) <= reach) sets.join(i, j)
+      if (distance(dots[j], dot) <= reach) sets.join(i, j)
     }
   }
   return sets.groups().map((group) => group.map((i) => dots[i]))

@@ -83,6 +83,7 @@ function offOf(f: Steps, line: number, dot: ReadDot): Off {
 
 /** What most values of a cell have in common: a middle one; of two equally good ones the smaller. */
 function common(values: readonly number[]): number {
+  if (values.length === 1) return values[0]
   const sorted = [...values].sort((a, b) => a - b)
   const [low, high] = [sorted[(sorted.length - 1) >> 1], sorted[sorted.length >> 1]]
   return Math.abs(low) <= Math.abs(high) ? low : high

@@ -1,8 +1,8 @@
 import type { Shape } from '../drawing/drawing.js'
-import { boxOfContour } from '../geometry/curve.js'
 import { boxContains, unionOfBoxes, type Box } from '../geometry/box.js'
 import type { Contour } from '../geometry/outline.js'
 import { brailleAmong } from './blocks.js'
+import { boxesOfContours } from './contour-boxes.js'
 import { onceEach } from './once.js'
 import type { Round } from './round.js'
 import { roundOnce, type KnownRounds } from './round-once.js'
@@ -49,7 +49,13 @@ export function dotsOf(shapes: Shape[]): { dots: Dot[]; rest: Shape[] } {
 }
 
 /** The shapes without the contours of the given dots; a shape that is left with no contour is left out. */
-export function withoutDots(shapes: Shape[], dots: readonly Dot[]): Shape[] {
+export function withoutDots(shapes: readonly Shape[], dots: readonly Dot[]): Shape[] {
+  const less = shapesLess(dots)
+  return shapes.flatMap((shape) => less(shape) ?? [])
+}
+
+/** What is left of a shape without the contours of the given dots, if anything is. */
+export function shapesLess(dots: readonly Dot[]): (shape: Shape) => Shape | undefined {
   const taken = new Map<Shape, Set<number>>()
   const take = (shape: Shape, contour: number) => {
     const set = taken.get(shape)
@@ -60,18 +66,17 @@ export function withoutDots(shapes: Shape[], dots: readonly Dot[]): Shape[] {
     take(dot.shape, dot.contour)
     for (const twin of dot.twins ?? []) take(twin.shape, twin.contour)
   }
-  const rest: Shape[] = []
-  for (const shape of shapes) {
+  return (shape) => {
     const contours = taken.get(shape)
-    if (!contours) rest.push(shape)
-    else if (contours.size < shape.contours.length) rest.push(lessContours(shape, contours))
+    if (!contours) return shape
+    return contours.size < shape.contours.length ? lessContours(shape, contours) : undefined
   }
-  return rest
 }
 
 function lessContours(shape: Shape, taken: Set<number>): Shape {
-  const contours = shape.contours.filter((_, i) => !taken.has(i))
-  const box = unionOfBoxes(contours.map(boxOfContour)) ?? shape.box
+  const left = (_: unknown, i: number) => !taken.has(i)
+  const contours = shape.contours.filter(left)
+  const box = unionOfBoxes(boxesOfContours(shape).filter(left)) ?? shape.box
   return { ...shape, contours, circle: undefined, box }
 }
 
@@ -86,7 +91,7 @@ function candidatesOf(shape: Shape, known: KnownRounds): Dot[] {
     return fits(diameter) ? [{ x, y, diameter, shape, contour: 0 }] : []
   }
   const dots: Dot[] = []
-  const boxes = shape.contours.map(boxOfContour)
+  const boxes = boxesOfContours(shape)
   shape.contours.forEach((contour, i) => {
     const box = boxes[i]
     const size = Math.max(box.width, box.height)
@@ -119,7 +124,7 @@ function roundedContour(contour: Contour, box: Box, filled: boolean, known: Know
  * Leaves out what lies within a somewhat larger contour of the same shape that is no dot itself: the counter of an O. The
  * larger contours are filed in squares of the plane, a bounded number in each, so that the work grows with the contours.
  */
-function withoutCounters(dots: Dot[], boxes: Box[]): Dot[] {
+function withoutCounters(dots: Dot[], boxes: readonly Box[]): Dot[] {
   if (dots.length === 0 || dots.length === boxes.length) return dots
   const round = new Set(dots.map((dot) => dot.contour))
   const squares = new Map<string, Box[]>()

@@ -1,10 +1,10 @@
 import type { Translator } from '../braille/translator.js'
 import type { Shape } from '../drawing/drawing.js'
 import { boxesOverlap, unionOfBoxes, type Box } from '../geometry/box.js'
-import { boxOfContour } from '../geometry/curve.js'
 import { isKnown, type Assumption, type BrailleBlock, type Ignored, type Lettering, type Unread } from '../sign/sign.js'
 import { readBraille, type BrailleFound } from './braille.js'
 import { brailleOfText } from './brailletext.js'
+import { boxesOfContours } from './contour-boxes.js'
 import { dotsOf, LARGEST, withoutDots, type Dot } from './dots.js'
 import type { Labelled } from './labelling.js'
 import type { LaidRun } from './layout.js'
@@ -89,8 +89,7 @@ function addReading(found: FoundBraille, dots: readonly Dot[], reading: BrailleF
  */
 function addOtherForms(found: FoundBraille, shapes: readonly Shape[]): void {
   if (shapes.length === 0) return
-  const small = (shape: Shape) =>
-    shape.contours.map(boxOfContour).some((box) => Math.max(box.width, box.height) <= LARGEST)
+  const small = (shape: Shape) => boxesOfContours(shape).some((box) => Math.max(box.width, box.height) <= LARGEST)
   const open = new Set(found.blocks.length === 0 ? shapes : shapes.filter(small))
   for (const shape of shapes)
     found.ignored.push({ source: shape.source, why: open.has(shape) ? `${NO_DOT} ${LEFT_OPEN}` : NO_DOT })
@@ -107,7 +106,7 @@ const NO_DOT = 'It is named braille, but its shape is no round dot.'
 function boxesOfCharacters(shapes: readonly Shape[], dots: readonly Dot[]): Box[] {
   const all = unionOfBoxes(dots.map(({ x, y }) => ({ x, y, width: 0, height: 0 })))
   const high = shapes
-    .flatMap((shape) => shape.contours.map(boxOfContour))
+    .flatMap(boxesOfContours)
     .filter(({ height }) => height >= CHARACTER_HEIGHT.min && height <= CHARACTER_HEIGHT.max)
   if (high.length > MOST_CHARACTERS) return []
   return high.filter((box) => !all || !boxesOverlap(box, all) || !dots.some((dot) => inBox(dot, box)))

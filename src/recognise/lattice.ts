@@ -1,5 +1,5 @@
 import { medianOf } from '../geometry/fit.js'
-import type { Point } from '../geometry/point.js'
+import { lengthOf, type Point } from '../geometry/point.js'
 import type { Dot } from './dots.js'
 import { pitchesOf } from './pitch.js'
 import { bestWalk, FARTHEST, type Heap } from './walk.js'
@@ -82,7 +82,7 @@ function walkedLines(
     const apart: { dot: Dot; a: number }[] = []
     for (const { dot, a, row, off } of line.members) {
       const place = walk.nearest(a)
-      const misfit = Math.hypot(a - place.at, off)
+      const misfit = lengthOf(a - place.at, off)
       if (misfit > FARTHEST) apart.push({ dot, a })
       else {
         placed.push({ dot, cell: place.cell, column: place.column, row })

@@ -1,4 +1,5 @@
-import { boxOfOutlines, unionOfBoxes } from '../geometry/box.js'
+import { unionOfBoxes } from '../geometry/box.js'
+import { boxOfLoops, pointsOf } from '../geometry/loop.js'
 import type { Point } from '../geometry/point.js'
 import { missing, type Lettering, type LetteringLine, type LetteringPart, type Unknown } from '../sign/sign.js'
 import { alongLine, directionAt, downLine } from './frame.js'
@@ -36,13 +37,12 @@ export function letteringOfOutlines(
 ): Lettering {
   const unread: Unknown = { unknown: 'unreadable', why }
   const lines = linesOf(pieces, rotation).map((line, i): LetteringLine => {
-    const outlines = line.map((l) => l.piece.outline)
     const place = {
       element: `${element}/line/${i}`,
-      box: boxOfOutlines(outlines),
+      box: boxOfLoops(line.map(({ piece }) => piece.corners)),
       source: line[0].piece.shape.source,
     }
-    return { place, text: unread, baseline: unread, outlines }
+    return { place, text: unread, baseline: unread, outlines: line.map(({ piece }) => piece.outline) }
   })
   return {
     place: { element, box: unionOfBoxes(lines.map((l) => l.place.box)), source: pieces[0].shape.source },
@@ -80,8 +80,9 @@ const shared = (a: { top: number; bottom: number }, b: { top: number; bottom: nu
   Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top)
 
 function lie(piece: Piece, along: Point): Lying {
-  const downs = piece.outline.map((p) => downLine(p, along))
-  const lefts = piece.outline.map((p) => alongLine(p, along))
+  const points = pointsOf(piece.corners)
+  const downs = points.map((p) => downLine(p, along))
+  const lefts = points.map((p) => alongLine(p, along))
   const least = (values: number[]) => values.reduce((a, b) => Math.min(a, b), Infinity)
   return { piece, top: least(downs), bottom: -least(downs.map((v) => -v)), left: least(lefts) }
 }
@@ -92,9 +93,9 @@ function lie(piece: Piece, along: Point): Lying {
  */
 export function couldBeCharacters(pieces: readonly Piece[]): boolean {
   if (pieces.length !== 1) return pieces.length > 0
-  const [{ contour, outline }] = pieces
+  const [{ contour, corners }] = pieces
   const straight = contour.segments.every((s) => s.kind === 'line')
-  return !(straight && outline.length < CORNERS_OF_A_CHARACTER)
+  return !(straight && corners.length / 2 < CORNERS_OF_A_CHARACTER)
 }
 
 const CORNERS_OF_A_CHARACTER = 6

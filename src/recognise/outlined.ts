@@ -1,4 +1,5 @@
-import { boxOfOutlines, unionOfBoxes, type Box } from '../geometry/box.js'
+import { unionOfBoxes, type Box } from '../geometry/box.js'
+import { boxOfLoops } from '../geometry/loop.js'
 import {
   isKnown,
   missing,
@@ -100,13 +101,13 @@ const UNSURE: Unknown = { unknown: 'unreadable', why: 'not every character was r
 export function letteringOfSet({ lines, measures, lie }: OutlinedSet, part: LetteringPart, element: string): Lettering {
   const letteringLines = lines.map((line, i): LetteringLine => {
     const { read, start, pieces } = line
-    const outlines = pieces.map((p) => p.outline)
-    const box = boxOfOutlines(outlines)
+    const corners = pieces.map((p) => p.corners)
+    const box = boxOfLoops(corners)
     return {
       place: { element: `${element}/line/${i}`, box, source: pieces[0].shape.source },
       text: read.text,
       baseline: isWhollyRecognised(line) ? { value: start, basis: 'drawn' } : UNSURE,
-      outlines,
+      outlines: pieces.map((p) => p.outline),
     }
   })
   const sure = lines.every(isWhollyRecognised)

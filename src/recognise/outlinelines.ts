@@ -1,3 +1,4 @@
+import type { Loop } from '../geometry/loop.js'
 import type { Point } from '../geometry/point.js'
 import { isKnown } from '../sign/sign.js'
 import { isOneSided, leftOpen, otherWays, saysAnother } from './eitherway.js'
@@ -46,7 +47,7 @@ const MOST_CORNERS_IN_ALL = 150_000
 
 export function readLines(pieces: readonly Piece[], expectation: Expectation): OutlinedLines {
   const readable = pieces.filter(isReadable)
-  const corners = readable.reduce((n, { outline }) => n + outline.length, 0)
+  const corners = readable.reduce((n, piece) => n + piece.corners.length / 2, 0)
   const { mirrored } = expectation
   const nothing = { lines: [], lie: { rotation: 0, slant: 0, mirrored: false }, mirrored, limitReached: true }
   if (corners > MOST_CORNERS_IN_ALL) return nothing
@@ -95,18 +96,19 @@ interface Attempt {
 }
 
 /** A contour that bounds an area; lines that end somewhere do not. */
-const isReadable = ({ contour, shape, outline }: Piece): boolean =>
-  outline.length > 2 &&
-  outline.length <= MOST_CORNERS &&
+const isReadable = ({ contour, shape, corners }: Piece): boolean =>
+  corners.length / 2 > 2 &&
+  corners.length / 2 <= MOST_CORNERS &&
   (contour.closed || (shape.fill !== undefined && shape.fill.opacity > 0))
 
 const flipped = ({ x, y }: Point): Point => ({ x: -x, y })
+const mirrorImage = (corners: Loop): Loop => corners.map((value, i) => (i % 2 === 0 ? -value : value))
 
 function readOnce(pieces: readonly Piece[], { rotation, words }: Expectation, mirrored: boolean): Attempt {
-  const outlines = pieces.map(({ outline, order, shape }): LetterOutline => {
+  const outlines = pieces.map(({ corners, order, shape }): LetterOutline => {
     const painted = shape.fill !== undefined && shape.fill.opacity > 0
     return {
-      outline: mirrored ? outline.map(flipped) : outline,
+      corners: mirrored ? mirrorImage(corners) : corners,
       path: order,
       rule: shape.fillRule,
       ...(painted && { fill: shape.fill?.written }),

@@ -1,28 +1,39 @@
 import type { Shape } from '../drawing/drawing.js'
 import { boxContains, centreOfBox, type Box } from '../geometry/box.js'
-import { boxOfContour, flatten } from '../geometry/curve.js'
+import { cornersOf } from '../geometry/curve.js'
+import { polylineOf, windsRound, type Loop } from '../geometry/loop.js'
 import type { Contour, Polyline } from '../geometry/outline.js'
 import type { Point } from '../geometry/point.js'
-import { contains } from '../geometry/polyline.js'
+import { boxesOfContours } from './contour-boxes.js'
 import type { NamedPart } from './parts.js'
 
 /**
  * Contours one by one, whatever path they were drawn in: a program may write a whole sign as one path, or each contour as
  * its own. What encloses what is told from the contours alone.
  */
-export interface Piece {
-  shape: Shape
-  contour: Contour
-  box: Box
-  /** Shapes painted before this one. */
-  order: number
-  named?: NamedPart
-  /** The contour as straight edges. */
-  outline: Polyline
+export class Piece {
+  /**
+   * @param box the exact box of the contour
+   * @param order shapes painted before this one
+   * @param corners the contour as straight edges
+   */
+  constructor(
+    readonly shape: Shape,
+    readonly contour: Contour,
+    readonly box: Box,
+    readonly order: number,
+    readonly named: NamedPart | undefined,
+    readonly corners: Loop,
+  ) {}
+
+  /** The corners as points. */
+  get outline(): Polyline {
+    return polylineOf(this.corners)
+  }
 }
 
-/** Millimetres. */
-const TOLERANCE = 0.001
+/** How far the straight edges of an outline may lie from its curves, millimetres. */
+export const OUTLINE_TOLERANCE = 0.001
 /** Contours that are looked at as possible panels, borders and fields: the largest ones. */
 const MOST_HOLDERS = 100
 /** Share of all things on a sign that its panel holds; a title block or a cut mark may lie outside. */
@@ -37,20 +48,19 @@ export interface Things {
   pieces: Piece[]
 }
 
-export const pieceOf = (shape: Shape, contour: Contour, order: number, named?: NamedPart): Piece => ({
-  shape,
-  contour,
-  box: boxOfContour(contour),
-  order,
-  named,
-  outline: flatten(contour, TOLERANCE),
-})
+/** The contours of a shape, one piece each. @param order of the shape among those that are painted */
+export function piecesOfShape(shape: Shape, order: number, named?: NamedPart): Piece[] {
+  const boxes = boxesOfContours(shape)
+  return shape.contours.map(
+    (contour, i) => new Piece(shape, contour, boxes[i], order, named, cornersOf(contour, OUTLINE_TOLERANCE)),
+  )
+}
 
 const areaOf = (b: Box) => b.width * b.height
 
 /** Whether a contour bounds an area: closed, or filled as if it were. */
-const bounds = ({ contour, shape, outline }: Piece) =>
-  outline.length > 2 && (contour.closed || (shape.fill !== undefined && shape.fill.opacity > 0))
+const bounds = ({ contour, shape, corners }: Piece) =>
+  corners.length > 4 && (contour.closed || (shape.fill !== undefined && shape.fill.opacity > 0))
 
 export interface Holder {
   piece: Piece
@@ -87,14 +97,16 @@ export function holdersOf({ dots, texts, pieces }: Things): Holder[] {
 }
 
 function numberHeld(piece: Piece, points: readonly Point[]): number {
+  const { x: left, y: top, width, height } = piece.box
   let held = 0
-  for (const p of points) if (holds(piece, p)) held++
+  for (const { x, y } of points)
+    if (x >= left && x <= left + width && y >= top && y <= top + height && windsRound(piece.corners, x, y)) held++
   return held
 }
 
-export function holds({ box, outline }: Piece, p: Point): boolean {
-  const inside = p.x >= box.x && p.x <= box.x + box.width && p.y >= box.y && p.y <= box.y + box.height
-  return inside && contains([outline], p, 'nonzero')
+export function holds({ box, corners }: Piece, { x, y }: Point): boolean {
+  const inside = x >= box.x && x <= box.x + box.width && y >= box.y && y <= box.y + box.height
+  return inside && windsRound(corners, x, y)
 }
 
 /** Whether one piece holds the middle of the other, which is smaller. */

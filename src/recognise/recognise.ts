@@ -1,5 +1,5 @@
 import type { Translator } from '../braille/translator.js'
-import type { Drawing, Shape } from '../drawing/drawing.js'
+import type { Drawing } from '../drawing/drawing.js'
 import { boxOfPoints, centreOfBox } from '../geometry/box.js'
 import { Refusal } from '../refusal.js'
 import { isKnown, type Assumption, type Lettering, type Sign, type Use } from '../sign/sign.js'
@@ -7,21 +7,21 @@ import { agreeing } from './agreeing.js'
 import { borderOf } from './borders.js'
 import { setsOfPieces } from './characters.js'
 import type { Surface } from './colours.js'
-import { withoutDots, type Dot } from './dots.js'
+import { shapesLess, type Dot } from './dots.js'
 import { withinBudget } from './budget.js'
 import { findBraille, type FoundBraille } from './findbraille.js'
 import { labelParts, markAssumed, type Labelled } from './labelling.js'
 import { couldBeCharacters } from './lettering.js'
 import { overTheEdge, type Edge } from './over-the-edge.js'
 import { choosePanel, onPanel, panelsOn, refusePanel, type OnSheet } from './panels.js'
-import type { PartName } from './parts.js'
+import type { NamedPart, PartName } from './parts.js'
 import { notSet, passedOver, saidToIgnore } from './passed-over.js'
 import { findPictograms } from './pictograms.js'
-import { pieceOf, type Piece } from './pieces.js'
+import { piecesOfShape, type Piece } from './pieces.js'
 import { doubtOfScale } from './scale.js'
 import { colouredSets, setsOfRuns } from './sets.js'
 import { sortOut } from './sorting.js'
-import { stitched } from './stitch.js'
+import { stitched, type Stroked } from './stitch.js'
 import { withoutOutlines } from './strokes.js'
 import { readTexts } from './texts.js'
 import { nothingInstalled } from './undrawn.js'
@@ -78,7 +78,7 @@ function readSheet(
   const first = findBraille(labelled, texts.braille, known, translator)
 
   const few = first.specks.length <= MOST_SPECKS
-  const { pieces, unread: tooMany } = piecesOf(labelled, few ? first.dots : [...first.dots, ...first.specks], drawing)
+  const { pieces, unread: tooMany } = piecesOf(labelled, few ? first.dots : [...first.dots, ...first.specks])
   const sorted = sortOut({ dots: first.dots, texts: texts.places, pieces }, drawing)
   const over = passedOver(drawing, options.part ?? {})
   const { clouds } = over
@@ -160,30 +160,16 @@ function readSheet(
 }
 
 /** Contours of everything that is not braille and not to be ignored, and what was too much to look at. */
-function piecesOf(
-  labelled: Labelled,
-  dots: readonly Dot[],
-  drawing: Drawing,
-): { pieces: Piece[]; unread: Sign['unread'] } {
-  const orders = new Map(drawing.shapes.map((shape, order) => [shape, order]))
-  const dotsByShape = new Map<Shape, Dot[]>()
-  for (const dot of dots)
-    for (const { shape } of [dot, ...(dot.twins ?? [])]) {
-      const known = dotsByShape.get(shape)
-      if (known) known.push(dot)
-      else dotsByShape.set(shape, [dot])
-    }
-  const left = labelled.shapes
-    .filter(({ named }) => named?.part !== 'ignore' && named?.part !== 'braille')
-    .flatMap(({ shape, named }) => {
-      const rest = { named, order: orders.get(shape) ?? 0 }
-      const own = dotsByShape.get(shape)
-      return (own ? withoutDots([shape], own) : [shape]).map((remaining) => ({ shape: remaining, rest }))
-    })
+function piecesOf(labelled: Labelled, dots: readonly Dot[]): { pieces: Piece[]; unread: Sign['unread'] } {
+  const lessDots = shapesLess(dots)
+  const left: Stroked<{ named?: NamedPart; order: number }>[] = []
+  labelled.shapes.forEach(({ shape: whole, named }, order) => {
+    const looked = named?.part !== 'ignore' && named?.part !== 'braille'
+    const shape = looked ? lessDots(whole) : undefined
+    if (shape) left.push({ shape, rest: { named, order } })
+  })
   const { kept, unread } = withinBudget(left)
-  const pieces = stitched(kept).flatMap(({ shape, rest }) =>
-    shape.contours.map((c) => pieceOf(shape, c, rest.order, rest.named)),
-  )
+  const pieces = stitched(kept).flatMap(({ shape, rest }) => piecesOfShape(shape, rest.order, rest.named))
   return { pieces, unread }
 }
 

@@ -1,5 +1,7 @@
 import type { Drawing } from '../drawing/drawing.js'
 import { boxesOverlap, centreOfBox } from '../geometry/box.js'
+import { pointsOf } from '../geometry/loop.js'
+import { distance } from '../geometry/point.js'
 import type { Assumption, Ignored, Unread } from '../sign/sign.js'
 import { ringsOf, type Ring } from './borders.js'
 import { findPanel, type FoundPanel } from './panel.js'
@@ -108,14 +110,12 @@ function frameOfPanel(rings: readonly Ring[], { piece }: FoundPanel): Unread[] {
   return [{ place: { element: 'panel', box: piece.box, source: piece.shape.source }, why, couldBe: ['border'] }]
 }
 
-function isHole({ box, outline, shape }: Piece, panel: Piece | undefined): boolean {
+function isHole({ box, corners, shape }: Piece, panel: Piece | undefined): boolean {
   if (!panel) return false
   const diameter = (box.width + box.height) / 2
   if (diameter < HOLE.min || diameter > HOLE.max || Math.abs(box.width - box.height) > ROUND * diameter) return false
   const middle = centreOfBox(box)
-  const even = outline.every(
-    (p) => Math.abs(Math.hypot(p.x - middle.x, p.y - middle.y) - diameter / 2) <= ROUND * diameter,
-  )
+  const even = pointsOf(corners).every((p) => Math.abs(distance(p, middle) - diameter / 2) <= ROUND * diameter)
   if (!even || (shape.contours.length > 1 && shape !== panel.shape && !shape.circle)) return false
   const upright = uprightOf(panel.outline, panel.box)
   const [at, plate] = [upright.of(middle), upright.box]

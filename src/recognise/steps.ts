@@ -1,5 +1,5 @@
 import { robustFit, type Fit } from '../geometry/fit.js'
-import type { Point } from '../geometry/point.js'
+import { lengthOf as length, type Point } from '../geometry/point.js'
 import type { ReadDot } from './cells.js'
 
 /**
@@ -112,6 +112,6 @@ export function expectedAt(f: Steps, line: number, { cell, number }: Pick<ReadDo
   }
 }
 
-export const lengthOf = (p: Point): number => Math.hypot(p.x, p.y)
+export const lengthOf = ({ x, y }: Point): number => length(x, y)
 export const deviation = (f: Steps, parameter: number): number =>
   f.fit ? f.fit.sigma * Math.sqrt(f.fit.covariance[parameter][parameter]) : 0

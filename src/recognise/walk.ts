@@ -119,12 +119,12 @@ function originAfterBreak(
 ): number | undefined {
   const { a } = columns[i]
   if (pitch === undefined || a - columns[i - 1].a < OF_ONE_CELL || columns.length - i < FEWEST_AFTER) return undefined
-  const ways = [0, 1].map((column) => {
+  const wayFrom = (column: number) => {
     const anew = a - column - pitch * Math.round((a - column - origin) / pitch)
     return { anew, misfit: misfitOfRest(columns, pitch, i, anew) }
-  })
-  ways.sort((p, q) => p.misfit - q.misfit)
-  const [best, other] = ways
+  }
+  const [left, right] = [wayFrom(0), wayFrom(1)]
+  const [best, other] = left.misfit <= right.misfit ? [left, right] : [right, left]
   const onlyWay = Math.min(other.misfit, misfitOfRest(columns, pitch, i, origin)) > best.misfit + WORSE
   return onlyWay && best.misfit < CLOSE_AFTER && Math.abs(best.anew - origin) < WIDEST_BREAK ? best.anew : undefined
 }
@@ -135,11 +135,18 @@ function misfitOfRest(columns: readonly Heap[], pitch: number, from: number, sta
   let origin = start
   let sum = 0
   for (let i = from; i < to; i++) {
-    const off = columns[i].a - stopAt(columns[i].a, origin, pitch).at
+    const off = offPlace(columns[i].a - origin, pitch)
     sum += capped(off)
     origin = followed(origin, off)
   }
   return sum / (to - from)
+}
+
+/** How far a column stands off the place nearest to it; both from where cells are counted. */
+function offPlace(a: number, pitch: number): number {
+  const left = a - Math.round(a / pitch) * pitch
+  const right = a - (Math.round((a - 1) / pitch) * pitch + 1)
+  return Math.abs(left) <= Math.abs(right) ? left : right
 }
 
 /** The place nearest to a column when cells are counted from that origin. */

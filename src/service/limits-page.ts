@@ -7,7 +7,7 @@ import { MOST_PROGRAM_DOTS } from '../make/gcode/read.js'
 import { PROGRAM_LIMITS } from '../make/gcode/words.js'
 import type { RefusalType } from '../refusal.js'
 import { MOST_DOTS_IN_BLOCK } from '../recognise/blocks.js'
-import { MOST_OUTLINE_PARTS } from '../recognise/budget.js'
+import { MOST_CORNERS, MOST_OUTLINE_PARTS } from '../recognise/budget.js'
 import { MOST_OUTLINES } from '../recognise/letters/read.js'
 import {
   HIGHEST_RATIO,
@@ -216,6 +216,12 @@ export const LIMIT_TABLES: Readonly<Record<string, LimitRow[]>> = {
       name: 'MOST_OUTLINE_PARTS',
       value: MOST_OUTLINE_PARTS,
       counts: 'lines and curves of all outlines that are not dots',
+      beyond: undecided,
+    },
+    {
+      name: 'MOST_CORNERS',
+      value: MOST_CORNERS,
+      counts: 'corners of these outlines once their curves are cut into straight edges',
       beyond: undecided,
     },
   ],

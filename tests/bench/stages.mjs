@@ -6,6 +6,7 @@ import { decode } from '../../dist/drawing/decode.js'
 import { readDocument } from '../../dist/drawing/document.js'
 import { gate } from '../../dist/drawing/gate.js'
 import { readDrawing } from '../../dist/drawing/read.js'
+import { loopOf } from '../../dist/geometry/loop.js'
 import { judge } from '../../dist/judge/judge.js'
 import { measurer } from '../../dist/measure/measurer.js'
 import { findBraille } from '../../dist/recognise/findbraille.js'
@@ -28,7 +29,7 @@ export async function stagesOf(name, svg, { translator, standards: ids, options 
   const labelled = labelParts(drawing, {})
   const sign = recognise(drawing, options, translator)
   const outlines = sign.lettering.flatMap((l) => l.lines.flatMap((line) => line.outlines))
-  const letters = outlines.map((outline, path) => ({ outline, path, rule: 'evenodd' }))
+  const letters = outlines.map((outline, path) => ({ corners: loopOf(outline), path, rule: 'evenodd' }))
   const standards = findStandards(ids)
   const judgeAll = () => {
     const measure = measurer(sign, translator)

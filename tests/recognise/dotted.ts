@@ -1,4 +1,5 @@
 import type { Shape } from '../../src/drawing/drawing.js'
+import { boxOfContours } from '../../src/geometry/curve.js'
 import type { Contour, Segment } from '../../src/geometry/outline.js'
 
 /** Shapes as the drawing reader would give them, made by hand. Millimetres, y down. */
@@ -6,16 +7,13 @@ import type { Contour, Segment } from '../../src/geometry/outline.js'
 const FILL = { opacity: 1, written: '#000' }
 
 export const shapeOf = (contours: Contour[], more: Partial<Shape> = {}): Shape => {
-  const points = contours.flatMap((c) => [c.start, ...c.segments.map((s) => s.to)])
-  const x = Math.min(...points.map((p) => p.x))
-  const y = Math.min(...points.map((p) => p.y))
   return {
     contours,
     fill: FILL,
     fillRule: 'nonzero',
     source: { line: 1, column: 1 },
     labels: { names: [] },
-    box: { x, y, width: Math.max(...points.map((p) => p.x)) - x, height: Math.max(...points.map((p) => p.y)) - y },
+    box: boxOfContours(contours) ?? { x: 0, y: 0, width: 0, height: 0 },
     ...more,
   }
 }

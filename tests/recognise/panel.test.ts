@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { Shape } from '../../src/drawing/drawing.js'
 import type { Box } from '../../src/geometry/box.js'
-import { pieceOf } from '../../src/recognise/pieces.js'
+import { piecesOfShape } from '../../src/recognise/pieces.js'
 import { namedPart } from '../../src/recognise/parts.js'
 import { sortOut } from '../../src/recognise/sorting.js'
 import { drawing, paint, polygon, rectangle, round, shape } from './built.js'
@@ -16,9 +16,7 @@ const stroke = (width: number) =>
   ({ ...paint('#000000'), width, linecap: 'butt', linejoin: 'miter', dashed: false }) as const
 
 function sort(shapes: Shape[]) {
-  const pieces = shapes.flatMap((s, order) =>
-    s.contours.map((c) => pieceOf(s, c, order, namedPart(s.labels, {}, new Set()))),
-  )
+  const pieces = shapes.flatMap((s, order) => piecesOfShape(s, order, namedPart(s.labels, {}, new Set())))
   return sortOut({ dots: DOTS, texts: [], pieces }, drawing(shapes))
 }
 

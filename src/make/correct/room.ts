@@ -1,5 +1,6 @@
 import { boxOfOutlines, boxOfPoints, type Box } from '../../geometry/box.js'
-import { edgesOf, gapBetween, loopOf, type Edges } from '../../geometry/gap.js'
+import { edgesOf, gapBetween, type Edges } from '../../geometry/gap.js'
+import { loopOf } from '../../geometry/loop.js'
 import type { Polyline } from '../../geometry/outline.js'
 import type { Point } from '../../geometry/point.js'
 

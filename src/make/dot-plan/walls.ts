@@ -1,6 +1,7 @@
 import Flatbush from 'flatbush'
 import { boxOfPoints } from '../../geometry/box.js'
-import { edgesOf, gapBetween, loopOf, type Edges } from '../../geometry/gap.js'
+import { edgesOf, gapBetween, type Edges } from '../../geometry/gap.js'
+import { loopOf } from '../../geometry/loop.js'
 import type { Polyline } from '../../geometry/outline.js'
 import type { Point } from '../../geometry/point.js'
 import { contains } from '../../geometry/polyline.js'

@@ -1,5 +1,5 @@
-import { boxOfContours, flatten } from '../../geometry/curve.js'
-import { edgesOf, loopOf, type Edges } from '../../geometry/gap.js'
+import { boxOfContours, cornersOf } from '../../geometry/curve.js'
+import { edgesOf, type Edges } from '../../geometry/gap.js'
 import type { Contour } from '../../geometry/outline.js'
 import type { Point } from '../../geometry/point.js'
 import type { Box } from '../../geometry/box.js'
@@ -108,7 +108,7 @@ function makeGlyph(character: string, { outline: { font, name } }: Face, scale: 
     const detail = `The typeface ${name} has no “${character}”.`
     throw new Refusal('invalid-description', detail, [{ detail, pointer: '/sign/lettering/0' }])
   }
-  const edges = edgesOf(contours.map((contour) => loopOf(flatten(contour, TOLERANCE))))
+  const edges = edgesOf(contours.map((contour) => cornersOf(contour, TOLERANCE)))
   return { character, contours, edges, box, advance: advanceWidth * scale }
 }
 

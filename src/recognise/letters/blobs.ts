@@ -1,12 +1,11 @@
-import { boxContains, boxesOverlap, boxOfPoints, unionOfBoxes, type Box } from '../../geometry/box.js'
-import { distanceBetween, loopOf } from '../../geometry/gap.js'
-import type { Polyline } from '../../geometry/outline.js'
-import { contains, signedArea } from '../../geometry/polyline.js'
+import { boxContains, boxesOverlap, unionOfBoxes, type Box } from '../../geometry/box.js'
+import { edgesOf, gapBetween } from '../../geometry/gap.js'
+import { areaOfLoop, boxOfLoops, windsRound, type Loop } from '../../geometry/loop.js'
 import type { Ink, Layer } from './ink.js'
 
 /** One closed contour as a drawing holds it. Millimetres, x to the right, y down. */
 export interface LetterOutline {
-  outline: Polyline
+  corners: Loop
   /** Contours of one path share its number; paths are numbered in paint order. */
   path: number
   rule: 'nonzero' | 'evenodd'
@@ -58,9 +57,9 @@ export function blobsOf(outlines: readonly LetterOutline[]): Blob[] {
 function nested(outlines: readonly LetterOutline[]): Node[] {
   const found = outlines
     .flatMap((source, index): Node[] => {
-      const box = boxOfPoints(source.outline)
+      const box = boxOfLoops([source.corners])
       if (!box || Math.max(box.width, box.height) < SPECK) return []
-      const area = Math.abs(signedArea(source.outline))
+      const area = areaOfLoop(source.corners)
       return area > SPECK ** 2 ? [{ index, source, box, area, depth: 0, root: index }] : []
     })
     .sort((a, b) => b.area - a.area || a.source.path - b.source.path || a.index - b.index)
@@ -101,10 +100,10 @@ const PROBES = 5
 
 function encloses(outer: Node, inner: Node): boolean {
   if (!boxContains(outer.box, inner.box)) return false
-  const { outline } = inner.source
-  const stride = Math.max(1, Math.floor(outline.length / PROBES))
-  for (let i = 0; i < outline.length; i += stride)
-    if (!contains([outer.source.outline], outline[i], 'nonzero')) return false
+  const { corners } = inner.source
+  const stride = 2 * Math.max(1, Math.floor(corners.length / 2 / PROBES))
+  for (let i = 0; i < corners.length; i += stride)
+    if (!windsRound(outer.source.corners, corners[i], corners[i + 1])) return false
   return true
 }
 
@@ -126,7 +125,7 @@ function touching(roots: readonly Node[]): Map<number, number> {
     for (let j = i + 1; j < sorted.length && sorted[j].box.x <= reach.x + reach.width; j++) {
       const b = sorted[j]
       if (!boxesOverlap(reach, b.box) || find(a.index) === find(b.index)) continue
-      if (distanceBetween([a.source.outline], [b.source.outline]).distance <= TOUCHING)
+      if (gapBetween(edgesOf([a.source.corners]), edgesOf([b.source.corners])).distance <= TOUCHING)
         first.set(find(b.index), find(a.index))
     }
   })
@@ -146,11 +145,11 @@ function inkOf(group: readonly Node[]): Ink {
     const inside = nodes.every((n) => n.parent !== undefined && !nodes.includes(n.parent))
     const cut = nodes.some((n) => n.depth > 0) && inside
     const effect = !cut || layers.length === 0 ? 'add' : fill === base ? 'flip' : 'cut'
-    layers.push({ contours: nodes.map((n) => loopOf(n.source.outline)), rule, effect })
+    layers.push({ contours: nodes.map((n) => n.source.corners), rule, effect })
   }
   if (edges.length > 0) {
     const effect = layers.length === 0 ? 'add' : 'flip'
-    layers.push({ contours: edges.map((n) => loopOf(n.source.outline)), rule: 'evenodd', effect })
+    layers.push({ contours: edges.map((n) => n.source.corners), rule: 'evenodd', effect })
   }
   return { layers }
 }

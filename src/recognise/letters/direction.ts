@@ -1,4 +1,4 @@
-import { boxOfPoints } from '../../geometry/box.js'
+import { boxOfLoops } from '../../geometry/loop.js'
 import type { LetterOutline } from './blobs.js'
 import type { Lie } from './rows.js'
 
@@ -85,14 +85,17 @@ function heapsOf(outlines: readonly LetterOutline[]): Heap[] {
   const lengths = new Float64Array(count)
   const moments = new Float64Array(count)
   let all = 0
-  for (const { outline } of outlines) {
-    const box = boxOfPoints(outline)
+  for (const { corners } of outlines) {
+    const box = boxOfLoops([corners])
     if (!box) continue
     const least = STRAIGHT ** 2 * (box.width ** 2 + box.height ** 2)
-    let a = outline[outline.length - 1]
-    for (const b of outline) {
-      const across = b.x - a.x
-      const down = b.y - a.y
+    let ax = corners[corners.length - 2]
+    let ay = corners[corners.length - 1]
+    for (let i = 0; i < corners.length; i += 2) {
+      const bx = corners[i]
+      const by = corners[i + 1]
+      const across = bx - ax
+      const down = by - ay
       const square = across * across + down * down
       if (square >= least) {
         const length = Math.sqrt(square)
@@ -102,7 +105,8 @@ function heapsOf(outlines: readonly LetterOutline[]): Heap[] {
         moments[bin] += length * apart(angle, bin * HEAP)
         all += length
       }
-      a = b
+      ax = bx
+      ay = by
     }
   }
   const heaps: Heap[] = []

@@ -1,5 +1,5 @@
 import type { Box } from '../../geometry/box.js'
-import type { Loop } from '../../geometry/gap.js'
+import type { Loop } from '../../geometry/loop.js'
 import type { Matrix } from '../../geometry/matrix.js'
 
 /**
@@ -68,12 +68,7 @@ export function spansOf({ layers }: Ink, ys: ArrayLike<number>): Spans[] {
 }
 
 function spansOfLayer({ contours, rule }: Layer, ys: ArrayLike<number>): Spans[] {
-  const places: number[][] = []
-  const turns: number[][] = []
-  for (let line = 0; line < ys.length; line++) {
-    places.push([])
-    turns.push([])
-  }
+  const crossings = Array.from(ys, (): Crossings => ({ places: [], turns: [] }))
   for (const contour of contours) {
     let ax = contour[contour.length - 2]
     let ay = contour[contour.length - 1]
@@ -84,15 +79,21 @@ function spansOfLayer({ contours, rule }: Layer, ys: ArrayLike<number>): Spans[]
       // An edge meets the lines from its upper end up to, and without, its lower one: each vertex counts once.
       if (ay < by)
         for (; line < ys.length && ys[line] < by; line++)
-          insert(places[line], turns[line], ax + ((ys[line] - ay) * (bx - ax)) / (by - ay), 1)
+          insert(crossings[line], ax + ((ys[line] - ay) * (bx - ax)) / (by - ay), 1)
       else
         for (; line > 0 && ys[line - 1] >= by; line--)
-          insert(places[line - 1], turns[line - 1], bx + ((ys[line - 1] - by) * (ax - bx)) / (ay - by), -1)
+          insert(crossings[line - 1], bx + ((ys[line - 1] - by) * (ax - bx)) / (ay - by), -1)
       ax = bx
       ay = by
     }
   }
-  return places.map((own, line) => spansBetween(own, turns[line], rule))
+  return crossings.map((own) => (rule === 'evenodd' ? own.places : spansBetween(own)))
+}
+
+/** Where edges cross a line, rising, and for each the way in which the edge crosses. */
+interface Crossings {
+  places: number[]
+  turns: number[]
 }
 
 /** The first of the lines that lies at this height or below it. */
@@ -102,7 +103,7 @@ function firstFrom(ys: ArrayLike<number>, y: number): number {
   return line
 }
 
-function insert(places: number[], turns: number[], place: number, turn: number): void {
+function insert({ places, turns }: Crossings, place: number, turn: number): void {
   let at = places.length
   for (; at > 0 && places[at - 1] > place; at--) {
     places[at] = places[at - 1]
@@ -112,9 +113,9 @@ function insert(places: number[], turns: number[], place: number, turn: number):
   turns[at] = turn
 }
 
-/** @param places where edges cross a line, rising; @param turns for each the way in which the edge crosses */
-function spansBetween(places: number[], turns: readonly number[], rule: Layer['rule']): Spans {
-  if (rule === 'evenodd') return places
+function spansBetween({ places, turns }: Crossings): Spans {
+  // What most lines cross: in at one edge and out at the next.
+  if (places.length === 2 && turns[0] + turns[1] === 0) return places
   const spans: Spans = []
   let winding = 0
   for (let i = 0; i < places.length; i++) {

@@ -4,7 +4,7 @@ import { betweenOf } from '../between.js'
 import { contoursOf, mapInk } from './ink.js'
 import type { ReadCharacter, ReadLine } from './read.js'
 import { viewBack, type Lie } from './rows.js'
-import { hasFoot, STEMS_BY_TRUST, stemOf } from './stems.js'
+import { hasFoot, STEMS_BY_TRUST, stemOf, type Stem } from './stems.js'
 
 /**
  * What can be measured on outlined letters once they are read. Heights are square to the baseline and strokes square to the
@@ -28,18 +28,32 @@ const OBLIQUE = 4
 
 export function measureLetters(lines: readonly ReadLine[], lie: Lie): LetterMeasures {
   const read = lines.flatMap((line) => line.characters.filter((c) => c.readings.length === 1))
+  const stemOfEach = onceForEach(stemOfCharacter)
   const characterHeight = heightOf(read)
   return {
     characterHeight,
     characterProportion: proportionOf(read, characterHeight),
-    strokeThickness: strokeOf(read, lie),
+    strokeThickness: strokeOf(read, lie, stemOfEach),
     characterSpacing: gapsOf(lines, lie),
     baselineSpacing: baselineSpacingOf(lines),
-    style: styleOf(read, lie),
+    style: styleOf(read, lie, stemOfEach),
   }
 }
 
 const unreadable = (why: string) => ({ unknown: 'unreadable' as const, why })
+
+type StemOf = (character: ReadCharacter) => Stem | undefined
+
+const stemOfCharacter: StemOf = ({ part, readings }) => stemOf(part, readings[0])
+
+/** The same function, with its answers kept. */
+function onceForEach(stem: StemOf): StemOf {
+  const known = new Map<ReadCharacter, Stem | undefined>()
+  return (character) => {
+    if (!known.has(character)) known.set(character, stem(character))
+    return known.get(character)
+  }
+}
 
 function known(values: readonly number[], method: string): Known<number> {
   const [min, max] = [Math.min(...values), Math.max(...values)]
@@ -82,11 +96,11 @@ function proportionOf(read: readonly ReadCharacter[], height: Fact<number>): Fac
   )
 }
 
-function strokeOf(read: readonly ReadCharacter[], { slant }: Lie): Fact<number> {
+function strokeOf(read: readonly ReadCharacter[], { slant }: Lie, stemOfEach: StemOf): Fact<number> {
   const cosine = Math.cos((slant * Math.PI) / 180)
   const stems = (labels: readonly ReadCharacter[]) =>
     labels.flatMap((c) => {
-      const stem = stemOf(c.part, c.readings[0])
+      const stem = stemOfEach(c)
       return stem ? [stem.width * cosine] : []
     })
   for (const labels of STEMS_BY_TRUST) {
@@ -131,7 +145,7 @@ export function baselineSpacingOf(lines: readonly ReadLine[]): Fact<number> | un
   return known(steps, 'distance of successive baselines, square to them')
 }
 
-function styleOf(read: readonly ReadCharacter[], { slant }: Lie): Lettering['style'] {
+function styleOf(read: readonly ReadCharacter[], { slant }: Lie, stemOfEach: StemOf): Lettering['style'] {
   const lean = Math.abs(slant)
   if (lean >= OBLIQUE)
     return { value: 'oblique', basis: 'drawn', method: `the stems lean by ${lean.toFixed(0)} degrees` }
@@ -142,7 +156,7 @@ function styleOf(read: readonly ReadCharacter[], { slant }: Lie): Lettering['sty
     }
   const feet = read.flatMap((c) => {
     const label = c.readings[0]
-    const stem = hasFoot(label) ? stemOf(c.part, label) : undefined
+    const stem = hasFoot(label) ? stemOfEach(c) : undefined
     return stem ? [{ label, reach: stem.reach }] : []
   })
   // Some sans-serif faces give the I alone serifs, to tell it from l.

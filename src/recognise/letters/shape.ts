@@ -1,5 +1,5 @@
 import type { Box } from '../../geometry/box.js'
-import type { Loop } from '../../geometry/gap.js'
+import type { Loop } from '../../geometry/loop.js'
 import type { Ink, Layer } from './ink.js'
 
 /**

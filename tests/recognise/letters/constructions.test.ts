@@ -1,10 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import type { Point } from '../../../src/geometry/point.js'
 import { signedArea } from '../../../src/geometry/polyline.js'
-import type { LetterOutline } from '../../../src/recognise/letters/blobs.js'
-import { MOST_OUTLINES, readLetters, type ReadLettersOptions } from '../../../src/recognise/letters/read.js'
+import { MOST_OUTLINES, type ReadLettersOptions } from '../../../src/recognise/letters/read.js'
 import { heldOutFaces, type Face } from './faces.js'
-import { setText } from './setting.js'
+import { readDrawn, setText, type DrawnOutline } from './setting.js'
 
 /** Ways in which drawing programs write outlined letters and turn them. The wording is invented, the faces are open ones. */
 
@@ -16,10 +15,10 @@ const faceNamed = (name: string): Face => {
 const sans = faceNamed('DejaVuSans')
 const inter = faceNamed('Inter_700Bold')
 
-const textsOf = (outlines: readonly LetterOutline[], options?: ReadLettersOptions): string[] =>
-  readLetters(outlines, options).lines.map(({ text }) => ('value' in text ? text.value : `? ${text.why}`))
+const textsOf = (outlines: readonly DrawnOutline[], options?: ReadLettersOptions): string[] =>
+  readDrawn(outlines, options).lines.map(({ text }) => ('value' in text ? text.value : `? ${text.why}`))
 
-const moved = (outlines: readonly LetterOutline[], map: (p: Point) => Point): LetterOutline[] =>
+const moved = (outlines: readonly DrawnOutline[], map: (p: Point) => Point): DrawnOutline[] =>
   outlines.map((o) => ({ ...o, outline: o.outline.map(map) }))
 const turned = (degrees: number) => {
   const [cos, sin] = [Math.cos((degrees * Math.PI) / 180), Math.sin((degrees * Math.PI) / 180)]
@@ -39,7 +38,7 @@ describe('however the outlines are written', () => {
   })
 
   it('each contour a path, counters in the colour of the panel', () => {
-    const largest = (o: LetterOutline) =>
+    const largest = (o: DrawnOutline) =>
       outlines.every((p) => p.path !== o.path || Math.abs(signedArea(p.outline)) <= Math.abs(signedArea(o.outline)))
     const letters = outlines.filter(largest).map((o) => ({ ...o, fill: 'black' }))
     const counters = outlines.filter((o) => !largest(o)).map((o) => ({ ...o, fill: 'white' }))
@@ -96,7 +95,7 @@ describe('however the sign lies', () => {
   })
 
   it('slanted', () => {
-    const reading = readLetters(moved(outlines, ({ x, y }) => ({ x: x - y * Math.tan((12 * Math.PI) / 180), y })))
+    const reading = readDrawn(moved(outlines, ({ x, y }) => ({ x: x - y * Math.tan((12 * Math.PI) / 180), y })))
     expect(reading.lie.slant).toBeCloseTo(12, 1)
     expect(reading.lines.map((l) => l.text)).toMatchObject(LINES.map((value) => ({ value })))
   })
@@ -137,7 +136,7 @@ describe('what shape does not tell', () => {
 })
 
 describe('what is no text', () => {
-  const shape = (points: [number, number][], path = 0): LetterOutline => ({
+  const shape = (points: [number, number][], path = 0): DrawnOutline => ({
     outline: points.map(([x, y]) => ({ x, y })),
     path,
     rule: 'nonzero',
@@ -153,10 +152,10 @@ describe('what is no text', () => {
     [0, 12],
   ])
 
-  it('nothing at all', () => expect(readLetters([]).lines).toEqual([]))
+  it('nothing at all', () => expect(readDrawn([]).lines).toEqual([]))
 
   it('an arrow alone', () => {
-    const { lines, others } = readLetters([arrow])
+    const { lines, others } = readDrawn([arrow])
     expect(lines).toEqual([])
     expect(others).toEqual([0])
   })
@@ -203,7 +202,7 @@ describe('what is no text', () => {
         i,
       ),
     )
-    expect(readLetters(many)).toMatchObject({ limitReached: true, lines: [] })
-    expect(readLetters(many.slice(1)).limitReached).toBe(false)
+    expect(readDrawn(many)).toMatchObject({ limitReached: true, lines: [] })
+    expect(readDrawn(many.slice(1)).limitReached).toBe(false)
   })
 })

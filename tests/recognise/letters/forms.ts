@@ -1,5 +1,5 @@
 import { boxOfPoints } from '../../../src/geometry/box.js'
-import { loopOf } from '../../../src/geometry/gap.js'
+import { loopOf } from '../../../src/geometry/loop.js'
 import type { Polyline } from '../../../src/geometry/outline.js'
 import { signedArea } from '../../../src/geometry/polyline.js'
 import { CHARACTERS, OTHER_FORMS } from '../../../src/recognise/letters/characters.js'

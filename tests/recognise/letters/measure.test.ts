@@ -1,10 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { boxOfPoints } from '../../../src/geometry/box.js'
-import type { LetterOutline } from '../../../src/recognise/letters/blobs.js'
 import { measureLetters, type LetterMeasures } from '../../../src/recognise/letters/measure.js'
-import { readLetters } from '../../../src/recognise/letters/read.js'
 import { CAPITAL, glyphOf, heldOutFaces, type Face } from './faces.js'
-import { LEADING, setText } from './setting.js'
+import { LEADING, readDrawn, setText, type DrawnOutline } from './setting.js'
 
 /** Outside checks: boxes of the glyphs as the font files hold them (read by fontkit), and rectangles of known size. */
 
@@ -15,8 +13,8 @@ const faceNamed = (name: string): Face => {
 }
 const sans = faceNamed('DejaVuSans')
 
-const measured = (outlines: readonly LetterOutline[], rotation?: number): LetterMeasures => {
-  const reading = readLetters(outlines, { rotation })
+const measured = (outlines: readonly DrawnOutline[], rotation?: number): LetterMeasures => {
+  const reading = readDrawn(outlines, { rotation })
   return measureLetters(reading.lines, reading.lie)
 }
 const boxIn = (face: Face, character: string) => {

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { loopOf } from '../../../src/geometry/gap.js'
+import { loopOf } from '../../../src/geometry/loop.js'
 import type { Point } from '../../../src/geometry/point.js'
 import { boxOfInk, mapInk, type Ink } from '../../../src/recognise/letters/ink.js'
 import { likenessesOf, lookAt } from '../../../src/recognise/letters/look.js'

@@ -1,11 +1,22 @@
+import { loopOf } from '../../../src/geometry/loop.js'
+import type { Polyline } from '../../../src/geometry/outline.js'
 import type { LetterOutline } from '../../../src/recognise/letters/blobs.js'
-import { readLetters, type LetteringReading } from '../../../src/recognise/letters/read.js'
+import { readLetters, type LetteringReading, type ReadLettersOptions } from '../../../src/recognise/letters/read.js'
 import { CAPITAL, glyphOf, type Face } from './faces.js'
 
 /** Text set in a face, as a drawing program would leave it after turning text into outlines. */
 
+/** An outline by its points. */
+export type DrawnOutline = Omit<LetterOutline, 'corners'> & { outline: Polyline }
+
+export const readDrawn = (outlines: readonly DrawnOutline[], options?: ReadLettersOptions): LetteringReading =>
+  readLetters(
+    outlines.map(({ outline, ...rest }) => ({ ...rest, corners: loopOf(outline) })),
+    options,
+  )
+
 export interface SetText {
-  outlines: LetterOutline[]
+  outlines: DrawnOutline[]
   /** The characters that the face has, in order, without spaces. */
   characters: string[]
 }
@@ -40,7 +51,7 @@ export interface Compared {
 
 /** Reads a set text and says for each of its characters what was read. Dashes and quotes count as the plain ones. */
 export function readBack(text: SetText): Compared {
-  const reading = readLetters(text.outlines)
+  const reading = readDrawn(text.outlines)
   const read = new Map<number, string | undefined>()
   for (const { characters } of reading.lines)
     for (const { readings, outlines } of characters)
