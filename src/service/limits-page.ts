@@ -4,6 +4,7 @@ import { ENTITY_LIMITS, LARGEST_COORDINATE, LIMITS as DRAWING, SCALE_RANGE } fro
 import { MOST_PAIRS } from '../make/dot-plan/precedence.js'
 import { MOST_DOTS } from '../make/dot-plan/schema.js'
 import { MOST_PROGRAM_DOTS } from '../make/gcode/read.js'
+import { FARTHEST_PLACE } from '../make/gcode/tool.js'
 import { PROGRAM_LIMITS } from '../make/gcode/words.js'
 import type { RefusalType } from '../refusal.js'
 import { MOST_DOTS_IN_BLOCK } from '../recognise/blocks.js'
@@ -178,6 +179,12 @@ export const LIMIT_TABLES: Readonly<Record<string, LimitRow[]>> = {
   'A drilling program': [
     ...rowsOf(PROGRAM_LIMITS, (name) => [PROGRAM_COUNTS[name], PROGRAM_BEYOND[name]]),
     { name: 'MOST_PROGRAM_DOTS', value: MOST_PROGRAM_DOTS, counts: 'dots that a program makes', beyond: tooComplex },
+    {
+      name: 'FARTHEST_PLACE',
+      value: FARTHEST_PLACE,
+      counts: 'millimetres from the zero of a drilling program',
+      beyond: 'malformed-program',
+    },
   ],
   'Lengths in a drawing': [
     {

@@ -25,6 +25,9 @@ interface Depth {
   line: number
 }
 
+/** Millimetres from the zero of the program; no machine reaches as far. */
+export const FARTHEST_PLACE = 100_000
+
 export class Tool {
   readonly made: MadeDot[] = []
   /** The height that a cycle starts from, as written. */
@@ -135,10 +138,13 @@ export class Tool {
   private moved(to: To, relative: boolean, line: number): To {
     const axis = (name: 'x' | 'y' | 'z'): number | undefined => {
       const [from, by] = [this.at[name], to[name]]
-      if (by === undefined || !relative) return by ?? from
-      if (from === undefined && this.isLost)
+      if (by === undefined) return from
+      if (relative && from === undefined && this.isLost)
         throw malformed('A relative move begins at a place that the program does not tell.', line, 1)
-      return (from ?? 0) + by
+      const place = relative ? (from ?? 0) + by : by
+      if (Math.abs(place) > FARTHEST_PLACE)
+        throw malformed('The tool goes farther from the zero of the program than any machine reaches.', line, 1)
+      return place
     }
     return { x: axis('x'), y: axis('y'), z: axis('z') }
   }

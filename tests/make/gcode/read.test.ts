@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { readProgram } from '../../../src/make/gcode/read.js'
+import { FARTHEST_PLACE } from '../../../src/make/gcode/tool.js'
 import { PROGRAM_LIMITS } from '../../../src/make/gcode/words.js'
 import { Refusal } from '../../../src/refusal.js'
 
@@ -242,5 +243,16 @@ describe('limits', () => {
       excess: { limit: PROGRAM_LIMITS.lines, actual: PROGRAM_LIMITS.lines + 1 },
     })
     expect(refusal(' '.repeat(PROGRAM_LIMITS.bytes + 1)).type).toBe('too-large')
+  })
+
+  // Found by fuzzing: a dot at 8.9e37 mm was read, and no program that another reader takes could be written of it.
+  it('of places, absolute or step by step', () => {
+    const at = (place: number) => `G21 G90 G81 X${place} Y-${place} Z0 R3`
+    expect(read(at(FARTHEST_PLACE)).dots).toHaveLength(1)
+    expect(refusal(at(FARTHEST_PLACE + 1)).errors).toMatchObject([{ line: 1 }])
+    const steps = ['G21 G91 G81 X1 Y1 Z-1 R3', `X${FARTHEST_PLACE - 1} Y0`]
+    expect(read(...steps).dots).toHaveLength(2)
+    expect(refusal(...steps, 'X1').errors).toMatchObject([{ line: 3 }])
+    expect(refusal('G20 G90 G0 Z5', `Y${FARTHEST_PLACE / 25}`).errors).toMatchObject([{ line: 2 }])
   })
 })
