@@ -146,20 +146,24 @@ test('of a description nothing is drawn', () => {
 })
 
 const keyOf = ({ reason, why, ask }: Gap) => JSON.stringify([reason, why, ask?.pointer])
-const BEFORE = new Map(all(signOf(FULL)).map(({ name, scope, measurement }) => [`${name} ${scope}`, measurement]))
+const gapsBefore = () =>
+  new Map(all(signOf(FULL)).map(({ name, scope, measurement }) => [`${name} ${scope}`, measurement.gaps.map(keyOf)]))
+let before: Map<string, string[]> | undefined
 
 describe.each(FACTS)('without %s', (path) => {
-  const found = all(without(path))
+  let known: ReturnType<typeof all> | undefined
+  const found = () => (known ??= all(without(path)))
 
   test('every value has a place and a fitting kind, and every gap says why', () => {
-    const faults = found.flatMap(({ name, measurement }) => faultsOf(measurement).map((f) => `${name}: ${f}`))
+    const faults = found().flatMap(({ name, measurement }) => faultsOf(measurement).map((f) => `${name}: ${f}`))
     expect([...new Set(faults)]).toEqual([])
   })
 
   test('what hangs on it is open, and nothing else', () => {
-    const opened = found.flatMap(({ name, scope, measurement }) => {
-      const known = new Set(BEFORE.get(`${name} ${scope}`)?.gaps.map(keyOf))
-      return measurement.gaps.some((gap) => !known.has(keyOf(gap))) ? [name] : []
+    const all = (before ??= gapsBefore())
+    const opened = found().flatMap(({ name, scope, measurement }) => {
+      const open = all.get(`${name} ${scope}`) ?? []
+      return measurement.gaps.some((gap) => !open.includes(keyOf(gap))) ? [name] : []
     })
     expect([...new Set(opened)].sort()).toEqual([...(HANGS_ON[path] ?? [])].sort())
   })

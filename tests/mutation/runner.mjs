@@ -1,5 +1,5 @@
 import { readdirSync } from 'node:fs'
-import { join, relative, resolve } from 'node:path'
+import { basename, join, relative, resolve } from 'node:path'
 import { INSTRUMENTER_CONSTANTS } from '@stryker-mutator/api/core'
 import { commonTokens, declareClassPlugin, PluginKind } from '@stryker-mutator/api/plugin'
 import { determineHitLimitReached, DryRunStatus, TestStatus, toMutantRunResult } from '@stryker-mutator/api/test-runner'
@@ -63,7 +63,7 @@ class InProcessRunner {
     Object.assign(this.#stryker, { activeMutant: activeMutant.id, hitCount: 0, hitLimit })
     this.#modules.forgetMutated()
     const tests = []
-    for (const file of this.#files) {
+    for (const file of likeliestFirst(this.#files, activeMutant.fileName)) {
       if (testFilter && !testFilter.includes(idOf(file))) continue
       tests.push(await this.#run(file, !disableBail))
       if (!disableBail && tests.some(isFailed)) break
@@ -100,6 +100,12 @@ const testsIn = (folder) =>
     .filter((name) => name.endsWith('.test.ts'))
     .sort()
     .map((name) => join(resolve(folder), name))
+
+/** The tests that are named for the changed file come first: they are the likeliest to notice. */
+function likeliestFirst(files, mutated) {
+  const named = (file) => basename(file).startsWith(basename(mutated, '.ts'))
+  return [...files.filter(named), ...files.filter((file) => !named(file))]
+}
 
 const isFailed = ({ status }) => status === TestStatus.Failed
 
