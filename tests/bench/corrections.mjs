@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs'
 import { check, examine } from '../../dist/check.js'
 import { correct } from '../../dist/make/correct/correct.js'
-import { row, timeInTurns } from './measure.mjs'
+import { ratioOf, row, timeInTurns } from './measure.mjs'
 
 const DRAWINGS = {
   'whose dots stand too far apart': '../drawings/svg/hand-x-pitch27-plain.svg',
@@ -20,9 +20,7 @@ export async function correctionRows(translator, standards, options, turns) {
       turns,
     )
     const note = `${times.corrected.median.toFixed(2)} ms / ${times.checked.median.toFixed(2)} ms`
-    rows.push(
-      row(`a drawing ${name}, put right / its check`, times.corrected.median / times.checked.median, '<= 10', note),
-    )
+    rows.push(row(`a drawing ${name}, put right / its check`, ratioOf(times.corrected, times.checked), '<= 10', note))
   }
   return rows
 }

@@ -1,7 +1,7 @@
 // What it takes to make a drawing, its own check included, against the check of the same drawing. The texts are invented.
 import { check } from '../../dist/check.js'
 import { drawChecked } from '../../dist/service/drawing-answer.js'
-import { row, timeInTurns } from './measure.mjs'
+import { ratioOf, row, timeInTurns } from './measure.mjs'
 
 const room = (text, more) => ({ use: 'permanent-room', lettering: [{ text }], ...more })
 
@@ -21,7 +21,7 @@ export async function madeRows(translator, standards, options, turns) {
     const question = { drawing: Buffer.from(drawing), sign, standards, options }
     const times = await timeInTurns({ made, checked: () => check(question, translator) }, turns)
     const note = `${times.made.median.toFixed(2)} ms / ${times.checked.median.toFixed(2)} ms`
-    rows.push(row(`a drawing ${name} / its check`, times.made.median / times.checked.median, '<= 10', note))
+    rows.push(row(`a drawing ${name} / its check`, ratioOf(times.made, times.checked), '<= 10', note))
   }
   return rows
 }

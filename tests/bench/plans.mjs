@@ -24,8 +24,13 @@ function picture(count) {
   return dots
 }
 
+const TEXT = `A plan of dots is the order in which a machine sets them: its time is held against *n* log *n* from the smallest plan on, its way against
+going through the dots column by column, and against a length that no way can be shorter than.`
+
+export const planSection = async ({ quick }) => ({ title: 'Plans of dots', text: TEXT, rows: await planRows(quick) })
+
 /** Against n log n, which the time is to stay near: 1 is that growth, more is faster. */
-export async function planRows(quick) {
+async function planRows(quick) {
   const counts = quick ? [5_000, 20_000] : [5_000, 20_000, 100_000]
   const lines = []
   for (const [name, head] of Object.entries(HEADS)) {
