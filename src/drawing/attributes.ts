@@ -19,6 +19,11 @@ export class Attributes {
     return this.get(name) !== undefined
   }
 
+  hasAny(names: ReadonlySet<string>): boolean {
+    for (let i = 0; i < this.pairs.length; i += 2) if (names.has(this.pairs[i])) return true
+    return false
+  }
+
   forEach(visit: (name: string, value: string) => void): void {
     for (let i = 0; i < this.pairs.length; i += 2) visit(this.pairs[i], this.pairs[i + 1])
   }

@@ -57,11 +57,13 @@ export class Cascade {
   }
 
   private declaredFor(element: Element, matching: readonly Matcher[], style: string | undefined): Declared {
+    const plain = matching.length === 0 && style === undefined
+    if (plain && !element.attributes.hasAny(PRESENTATION)) return NOTHING_DECLARED
     const declared = new Map<string, string>()
     element.attributes.forEach((name, value) => {
       if (PRESENTATION.has(name) && !this.isVariable(element, name, value)) declared.set(name, value)
     })
-    if (matching.length === 0 && style === undefined) return declared
+    if (plain) return declared
     const important = new Set<string>()
     const apply = ({ property, value, important: strong }: Declaration) => {
       if (this.isVariable(element, property, value) || (important.has(property) && !strong)) return

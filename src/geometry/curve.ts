@@ -124,24 +124,21 @@ export function cornersOf(contour: Contour, tolerance = FLATTENING_TOLERANCE): L
   corners[0] = start.x
   corners[1] = start.y
   let length = 2
-  const add = (x: number, y: number) => {
-    if (x === corners[length - 2] && y === corners[length - 1]) return
-    corners[length++] = x
-    corners[length++] = y
-  }
   let from = start
-  segments.forEach((segment, s) => {
+  for (let s = 0; s < segments.length; s++) {
+    const segment = segments[s]
     const { to } = segment
-    if (segment.kind === 'cubic') {
-      const { c1, c2 } = segment
-      for (let i = 1; i < pieces[s]; i++) {
-        const t = i / pieces[s]
-        add(valueAt(t, from.x, c1.x, c2.x, to.x), valueAt(t, from.y, c1.y, c2.y, to.y))
-      }
+    const count = pieces[s]
+    for (let i = 1; i <= count; i++) {
+      const curved = i < count && segment.kind === 'cubic'
+      const x = curved ? valueAt(i / count, from.x, segment.c1.x, segment.c2.x, to.x) : to.x
+      const y = curved ? valueAt(i / count, from.y, segment.c1.y, segment.c2.y, to.y) : to.y
+      if (x === corners[length - 2] && y === corners[length - 1]) continue
+      corners[length++] = x
+      corners[length++] = y
     }
-    add(to.x, to.y)
     from = to
-  })
+  }
   if (length > 2 && closed && corners[length - 2] === corners[0] && corners[length - 1] === corners[1]) length -= 2
   return length === corners.length ? corners : corners.slice(0, length)
 }

@@ -1,4 +1,5 @@
-import { boxOfPoints, unionOfBoxes, type Box } from './box.js'
+import { unionOfBoxes, type Box } from './box.js'
+import { boxOfLoops, loopOf } from './loop.js'
 import type { Polyline } from './outline.js'
 import type { Point } from './point.js'
 import { contains, distanceToPoint } from './polyline.js'
@@ -19,7 +20,7 @@ export interface Boxed {
 /** Outlines with their boxes, found once for many questions; those without points are left out. */
 export const boxed = (outlines: readonly Polyline[]): Boxed[] =>
   outlines.flatMap((polyline) => {
-    const box = boxOfPoints(polyline)
+    const box = boxOfLoops([loopOf(polyline)])
     return box ? [{ polyline, box }] : []
   })
 

@@ -1,6 +1,6 @@
-import { boxOfPoints, type Box } from './box.js'
+import type { Box } from './box.js'
 import { edgesOf, gapBetween } from './gap.js'
-import { loopOf } from './loop.js'
+import { boxOfLoops, loopOf } from './loop.js'
 import type { Polyline } from './outline.js'
 
 /**
@@ -12,7 +12,7 @@ export function leastGap(many: readonly Polyline[], few: readonly Polyline[]): n
   const edges = edgesOf(few.map(loopOf))
   const edgeBoxes = few.flatMap(boxesOfEdges)
   const near = many
-    .map((polyline) => ({ polyline, bound: squareToNearest(boxOfPoints(polyline), edgeBoxes) }))
+    .map((polyline) => ({ polyline, bound: squareToNearest(boxOfLoops([loopOf(polyline)]), edgeBoxes) }))
     .sort((a, b) => a.bound - b.bound)
   let best = Infinity
   for (const { polyline, bound } of near) {

@@ -1,7 +1,7 @@
-import KDBush from 'kdbush'
 import { distance, type Point } from '../geometry/point.js'
 import { medianOf } from '../geometry/fit.js'
 import type { Dot } from './dots.js'
+import { nearbyOf } from './nearby.js'
 
 /**
  * The two directions and spacings of neighbouring dots. In braille the step from a dot to the next in its cell is the most
@@ -116,14 +116,11 @@ function sameBasis(a: Basis, b: Basis, slack: number): boolean {
 
 /** Differences of near positions, each turned into the half plane so that a pair counts once. */
 function differences(dots: readonly Dot[], reach: number): Point[] {
-  const index = new KDBush(Math.max(dots.length, 1))
-  if (dots.length === 0) index.add(0, 0)
-  for (const dot of dots) index.add(dot.x, dot.y)
-  index.finish()
+  const nearby = nearbyOf(dots)
   const stride = Math.max(1, Math.floor(dots.length / MOST_SAMPLED))
   const result: Point[] = []
   for (let i = 0; i < dots.length; i += stride) {
-    for (const j of index.within(dots[i].x, dots[i].y, reach)) {
+    for (const j of nearby(dots[i].x, dots[i].y, reach)) {
       const x = dots[j].x - dots[i].x
       const y = dots[j].y - dots[i].y
       if (y > 0 || (y === 0 && x > 0)) result.push({ x, y })

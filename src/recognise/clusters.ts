@@ -1,7 +1,7 @@
-import KDBush from 'kdbush'
 import { medianOf } from '../geometry/fit.js'
 import { distance } from '../geometry/point.js'
 import type { Dot } from './dots.js'
+import { nearbyOf } from './nearby.js'
 
 /**
  * Dots that stand near enough to belong to the same braille. First the nearest are joined, which shows how far apart dots
@@ -32,13 +32,11 @@ const HUGE = 4000
 /** Groups of dots, each in the order of the input. Linear in the number of dots for a bounded density. */
 export function clustersOf(dots: readonly Dot[]): Dot[][] {
   if (dots.length === 0) return []
-  const index = new KDBush(dots.length)
-  for (const dot of dots) index.add(dot.x, dot.y)
-  index.finish()
+  const nearby = nearbyOf(dots)
   const sets = new DisjointSets(dots.length)
   const distances: number[][] = dots.map(() => [])
   dots.forEach((dot, i) => {
-    for (const j of index.within(dot.x, dot.y, Math.max(FIRST_REACH * dot.diameter, FIRST_REACH_LEAST))) {
+    for (const j of nearby(dot.x, dot.y, Math.max(FIRST_REACH * dot.diameter, FIRST_REACH_LEAST))) {
       if (j === i || !alike(dot, dots[j])) continue
       sets.join(i, j)
       const apart = distance(dots[j], dot)
@@ -50,7 +48,7 @@ export function clustersOf(dots: readonly Dot[]): Dot[][] {
   for (const [i, dot] of dots.entries()) {
     if (sets.size(i) === dots.length) break
     if (sets.size(fragment[i]) > HUGE) continue
-    for (const j of index.within(dot.x, dot.y, SECOND_REACH * (spacing[i] || USUAL_SPACING * dot.diameter))) {
+    for (const j of nearby(dot.x, dot.y, SECOND_REACH * (spacing[i] || USUAL_SPACING * dot.diameter))) {
       if (fragment[j] === fragment[i] || !alike(dot, dots[j])) continue
       const reach = SECOND_REACH * reachOf(spacing[i], spacing[j], dot)
       if (distance(dots[j], dot) <= reach) sets.join(i, j)

@@ -103,11 +103,11 @@ interface Seen {
 function seenOf(thing: Painted, surfaces: readonly Surface[]): Seen[] | { colour?: Unknown; background?: Unknown } {
   const samples = samplesOf(thing.outlines)
   if (thing.colourless) return { colour: unreadable(thing.colourless), background: unreadable(thing.colourless) }
+  const above = surfaces.filter((s) => s.order > thing.order && (s.shape.fill?.opacity ?? 0) > 0)
   const backs: Rgb[] = []
   let shaded = (thing.fill?.stops?.length ?? 0) > 1
   for (const p of samples) {
-    if (surfaces.some((s) => s.order > thing.order && (s.shape.fill?.opacity ?? 0) > 0 && covers(s, p)))
-      return { colour: unreadable('something is painted over the characters') }
+    if (above.some((s) => covers(s, p))) return { colour: unreadable('something is painted over the characters') }
     const back = behind(surfaces, p, thing.order)
     if (!Array.isArray(back)) return { background: back }
     for (const one of back) if (!backs.some((b) => sameRgb(b, one))) backs.push(one)

@@ -1,5 +1,6 @@
-import KDBush from 'kdbush'
+import { distance } from '../geometry/point.js'
 import type { Dot } from './dots.js'
+import { nearbyOf } from './nearby.js'
 
 /**
  * One dot is often drawn several times: filled and outlined apart, doubled, shaded in rings, a ring as its outer and inner
@@ -43,19 +44,17 @@ const withTwins = (dot: Dot) => [{ shape: dot.shape, contour: dot.contour }, ...
 
 function absorbed(dots: Dot[]): Dot[] {
   if (dots.length < 2) return dots
-  const index = new KDBush(dots.length)
-  for (const dot of dots) index.add(dot.x, dot.y)
-  index.finish()
+  const nearby = nearbyOf(dots)
   const twins = new Map<number, number[]>()
   const gone = new Set<number>()
   const byDiameter = dots.map((_, i) => i).sort((a, b) => dots[b].diameter - dots[a].diameter || a - b)
   for (const i of byDiameter) {
     if (gone.has(i)) continue
     const dot = dots[i]
-    for (const j of index.within(dot.x, dot.y, dot.diameter / 2)) {
+    for (const j of nearby(dot.x, dot.y, dot.diameter / 2)) {
       if (j === i || gone.has(j)) continue
       const other = dots[j]
-      const reach = Math.hypot(other.x - dot.x, other.y - dot.y) + other.diameter / 2
+      const reach = distance(other, dot) + other.diameter / 2
       if (other.diameter > dot.diameter || reach > dot.diameter * (0.5 + STICKING_OUT)) continue
       gone.add(j)
       twins.set(i, [...(twins.get(i) ?? []), j])

@@ -27,11 +27,11 @@ export interface Edge {
 
 export function overTheEdge(lettering: readonly Lettering[], braille: readonly BrailleBlock[], edge: Edge): Unread[] {
   const characters = lettering.flatMap((set) =>
-    set.lines.filter((line) => isBeyond(edge, line, line.outlines.flat(), 0)).map(({ place }) => place),
+    set.lines.filter((line) => isBeyond(edge, line, () => line.outlines.flat(), 0)).map(({ place }) => place),
   )
   const cells = braille.flatMap(({ lines, dotBaseDiameter: diameter }) => {
     const radius = isKnown(diameter) ? diameter.value / 2 : 0
-    return lines.filter((line) => isBeyond(edge, line, line.dots, radius)).map(({ place }) => place)
+    return lines.filter((line) => isBeyond(edge, line, () => line.dots, radius)).map(({ place }) => place)
   })
   return [
     ...characters.map((place): Unread => ({
@@ -54,15 +54,16 @@ export function overTheEdge(lettering: readonly Lettering[], braille: readonly B
 function isBeyond(
   edge: Edge,
   { place, baseline }: LetteringLine | BrailleLine,
-  marks: Point[],
+  marks: () => Point[],
   radius: number,
 ): boolean {
   const { rotation, box, of } = edge.upright
   const start = isKnown(baseline) ? [baseline.value] : []
   if (rotation === 0) return isOutside(box, place.box ?? boxOfPoints(start), 0)
   // The box of a turned line is larger than the line: its marks are put upright with the edge.
-  return marks.length > 0
-    ? isOutside(box, boxOfPoints(marks.map(of)), radius)
+  const upright = marks().map(of)
+  return upright.length > 0
+    ? isOutside(box, boxOfPoints(upright), radius)
     : isOutside(box, boxOfPoints(start.map(of)), 0)
 }
 

@@ -1,5 +1,5 @@
 import type { Shape } from '../drawing/drawing.js'
-import { boxContains, centreOfBox, type Box } from '../geometry/box.js'
+import { boxContains, boxOfPoints, centreOfBox, type Box } from '../geometry/box.js'
 import { cornersOf } from '../geometry/curve.js'
 import { polylineOf, windsRound, type Loop } from '../geometry/loop.js'
 import type { Contour, Polyline } from '../geometry/outline.js'
@@ -75,13 +75,18 @@ export interface Holder {
 /** The contours that hold other things, the largest first. */
 export function holdersOf({ dots, texts, pieces }: Things): Holder[] {
   const bySize = pieces.map((piece) => ({ piece, area: areaOf(piece.box) })).sort((a, b) => b.area - a.area)
+  const [aroundDots, aroundTexts] = [boxOfPoints(dots), boxOfPoints(texts)]
   const holders: Holder[] = []
   let looked = 0
   for (const { piece, area } of bySize) {
     if (!bounds(piece)) continue
     if (++looked > MOST_HOLDERS) break
     const severalCharacters = piece.shape.contours.length > CONTOURS_OF_A_CHARACTER
-    const held = { dots: numberHeld(piece, dots), texts: numberHeld(piece, texts), pieces: 0 }
+    const held = {
+      dots: meet(piece.box, aroundDots) ? numberHeld(piece, dots) : 0,
+      texts: meet(piece.box, aroundTexts) ? numberHeld(piece, texts) : 0,
+      pieces: 0,
+    }
     let smaller = 0
     for (let i = bySize.length - 1; bySize[i].area < area; i--) {
       const other = bySize[i].piece
@@ -95,6 +100,10 @@ export function holdersOf({ dots, texts, pieces }: Things): Holder[] {
   }
   return holders
 }
+
+/** Boxes that at least touch; one of points may have no width or height. */
+const meet = (a: Box, b: Box | undefined): boolean =>
+  b !== undefined && a.x <= b.x + b.width && b.x <= a.x + a.width && a.y <= b.y + b.height && b.y <= a.y + a.height
 
 function numberHeld(piece: Piece, points: readonly Point[]): number {
   const { x: left, y: top, width, height } = piece.box

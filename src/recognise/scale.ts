@@ -1,7 +1,7 @@
-import KDBush from 'kdbush'
 import type { Drawing } from '../drawing/drawing.js'
 import type { Point } from '../geometry/point.js'
 import { isKnown, type Assumption, type BrailleBlock } from '../sign/sign.js'
+import { nearbyOf, type Nearby } from './nearby.js'
 
 /**
  * Is the scale of the drawing the one it was made at? Programs write sizes without a unit that they mean in points, or in
@@ -56,17 +56,15 @@ const isTrue = (spacing: number) => spacing >= TRUE_SPACING.min && spacing <= TR
 /** How far apart near neighbours are: not the least distance, which two dots drawn askew may have. */
 function neighbourDistance(dots: readonly Point[]): number | undefined {
   if (dots.length < 2) return undefined
-  const index = new KDBush(dots.length)
-  for (const { x, y } of dots) index.add(x, y)
-  index.finish()
-  const distances = dots.map((dot) => nearestOther(dot, dots, index)).sort((a, b) => a - b)
+  const nearby = nearbyOf(dots)
+  const distances = dots.map((dot) => nearestOther(dot, dots, nearby)).sort((a, b) => a - b)
   return distances[Math.floor(NEAR * (distances.length - 1))]
 }
 
 /** Doubles the radius until another dot is in it. */
-function nearestOther(dot: Point, dots: readonly Point[], index: KDBush): number {
+function nearestOther(dot: Point, dots: readonly Point[], nearby: Nearby): number {
   for (let radius = 1; ; radius *= 2) {
-    const others = index.within(dot.x, dot.y, radius).map((i) => Math.hypot(dots[i].x - dot.x, dots[i].y - dot.y))
+    const others = nearby(dot.x, dot.y, radius).map((i) => Math.hypot(dots[i].x - dot.x, dots[i].y - dot.y))
     const least = others.filter((d) => d > 0).reduce((a, b) => Math.min(a, b), Infinity)
     if (least < Infinity || others.length >= dots.length) return least
   }
