@@ -4,8 +4,18 @@ import { createTranslator } from '../../dist/braille/engine.js'
 import { buildService } from '../../dist/service/service.js'
 import { DEFAULT_SETTINGS } from '../../dist/service/settings.js'
 
+/** Milliseconds, well below what the engine takes for a hang: the clock of a task stops it first. */
+const LONGEST = 4000
+
 const app = await buildService(
-  { ...DEFAULT_SETTINGS, logLevel: 'silent', threads: 1 },
+  {
+    ...DEFAULT_SETTINGS,
+    logLevel: 'silent',
+    threads: 1,
+    pageTimeLimit: LONGEST,
+    planTimeLimit: LONGEST,
+    uploadTimeLimit: LONGEST,
+  },
   { translator: createTranslator() },
 )
 
