@@ -26,11 +26,14 @@ export interface BlockPlace extends Spacing {
 /** Whether a string is six-dot cells only (blank cells as U+2800). */
 export const isCells = (text: string): boolean => /^[\u2800-\u283f]*$/.test(text)
 
+/** The raised dots of every cell, by its bits. */
+const RAISED = Array.from({ length: SIX_DOT_CODES }, (_, bits) => DOTS.filter((dot) => bits & (1 << (dot - 1))))
+
 /** The raised dots of one cell, ascending: `⠓` → [1, 2, 5]. */
-export function dotsOfCell(cell: string): number[] {
-  const bits = (cell.codePointAt(0) ?? FIRST_CODE) - FIRST_CODE
-  if (bits < 0 || bits >= SIX_DOT_CODES) throw new RangeError(`${cell} is not a six-dot braille cell.`)
-  return DOTS.filter((dot) => bits & (1 << (dot - 1)))
+export function dotsOfCell(cell: string): readonly number[] {
+  const dots = RAISED[(cell.codePointAt(0) ?? FIRST_CODE) - FIRST_CODE]
+  if (!dots) throw new RangeError(`${cell} is not a six-dot braille cell.`)
+  return dots
 }
 
 /** The cell with these dots raised: [1, 2, 5] → `⠓`. */
@@ -51,13 +54,15 @@ export const cellWords = (cells: string): string[] => cells.split(/[\u2800\s]+/u
 export const tidyCells = (cells: string): string => cellWords(cells).join(BLANK)
 
 /** Centres of the raised dots of one line of cells, cell by cell in the order of the dot numbers. */
-export function dotsOfLine(cells: string, place: BlockPlace): Point[] {
-  return Array.from(cells).flatMap((cell, column) =>
-    dotsOfCell(cell).map((dot) => ({
-      x: place.origin.x + column * place.cellSpacing + (dot > ROWS ? place.dotSpacing : 0),
-      y: place.origin.y + ((dot - 1) % ROWS) * place.dotSpacing,
-    })),
-  )
+export function dotsOfLine(cells: string, { origin, cellSpacing, dotSpacing }: BlockPlace): Point[] {
+  const points: Point[] = []
+  let column = 0
+  for (const cell of cells) {
+    const left = origin.x + column++ * cellSpacing
+    for (const dot of dotsOfCell(cell))
+      points.push({ x: left + (dot > ROWS ? dotSpacing : 0), y: origin.y + ((dot - 1) % ROWS) * dotSpacing })
+  }
+  return points
 }
 
 /** Centres of the raised dots of a block, one array for each line; lines stand flush left under each other. */

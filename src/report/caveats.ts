@@ -38,20 +38,22 @@ const DECLARED: Record<ReportStage, string> = {
 interface CaveatInput {
   sign: Sign
   standards: readonly LoadedStandard[]
-  findings: readonly Finding[]
+  /** Those of each standard, in the same order. */
+  byStandard: readonly (readonly Finding[])[]
   stages: Report['stages']
   decisionRule: 'simple' | 'guarded'
 }
 
 /** The caveats of a report, what makes all of it doubtful first, then the general ones. */
-export function caveatsOf({ sign, standards, findings, stages, decisionRule }: CaveatInput): string[] {
+export function caveatsOf({ sign, standards, byStandard, stages, decisionRule }: CaveatInput): string[] {
+  const findings = byStandard.flat()
   return [
     ...sign.assumptions.filter(({ isDoubtful }) => isDoubtful).map(({ text }) => text),
     ...GENERAL_CAVEATS,
     ...(sign.use === 'exit-door' ? [LIFE_SAFETY] : []),
     ...(sign.use === 'gift' ? [GIFT] : []),
     ...declaredStages(findings, stages).map((stage) => DECLARED[stage]),
-    ...standardCaveats(standards, findings),
+    ...standardCaveats(standards, byStandard),
     ...unread(sign),
     ...(sign.assumptions.some(({ about }) => about === 'conflict') ? [CONFLICT] : []),
     ...(isMirrored(sign) ? [MIRRORED] : []),

@@ -55,7 +55,7 @@ export function makeReport({ input, sign, standards, judgements, translator }: R
     unread: sign.unread.map(({ place, why, couldBe }) => ({ where: reportPlace(place), why, couldBe })),
     questions: [...scaleQuestion(sign, findings), ...questionsOf(all, input.sign?.units)],
     toMeasure: toMeasureOf(all),
-    caveats: caveatsOf({ sign, standards, findings, stages, decisionRule }),
+    caveats: caveatsOf({ sign, standards, byStandard, stages, decisionRule }),
     engine: {
       version: VERSION,
       braille: {

@@ -13,7 +13,8 @@ const MOST_KEPT = 4
 
 interface Passed {
   judgement: Judgement
-  found: Found
+  /** Made for the second sign with these values: most values of most signs come once. */
+  found?: Found
 }
 
 const kept = new WeakMap<Requirement, Passed[]>()
@@ -27,13 +28,16 @@ export function passedAsBefore(judgement: Judgement, find: () => Found): Found {
   if (!value) return find()
   const { requirement } = judgement
   const known = kept.get(requirement) ?? []
-  for (const before of known) if (isAlike(before.judgement, judgement, value)) return before.found
-  const found = Object.freeze(find())
-  Object.freeze(found.measured)
+  for (const before of known) if (isAlike(before.judgement, judgement, value)) return (before.found ??= frozen(find()))
   if (known.length === 0) kept.set(requirement, known)
-  known.unshift({ judgement, found })
+  known.unshift({ judgement })
   if (known.length > MOST_KEPT) known.pop()
-  return found
+  return find()
+}
+
+function frozen(found: Found): Found {
+  Object.freeze(found.measured)
+  return Object.freeze(found)
 }
 
 /** The one declared value that a judgement rests on. Of others more is told than can be held against each other at a glance. */

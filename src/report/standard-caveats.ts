@@ -1,5 +1,4 @@
 import type { LoadedStandard } from '../standards/catalogue.js'
-import { standardOfRequirement } from '../standards/requirement-id.js'
 import type { Finding } from './finding-schema.js'
 
 /** What a reader must know of each standard that a sign was held against: what it is, how surely it is known, what is left out. */
@@ -16,13 +15,14 @@ const DOUBTS: [Confidence, string][] = [
   ],
 ]
 
-export const standardCaveats = (standards: readonly LoadedStandard[], findings: readonly Finding[]): string[] =>
-  standards.flatMap((standard) => [
+/** @param findings those of each standard, in the same order */
+export const standardCaveats = (
+  standards: readonly LoadedStandard[],
+  findings: readonly (readonly Finding[])[],
+): string[] =>
+  standards.flatMap((standard, i) => [
     ...whatItIs(standard),
-    ...doubts(
-      standard.id,
-      findings.filter(({ requirement }) => standardOfRequirement(requirement) === standard.id),
-    ),
+    ...doubts(standard.id, findings[i] ?? []),
     ...leftOut(standard),
   ])
 
@@ -42,12 +42,14 @@ function whatItIs({ id, title, kind, supersededBy }: LoadedStandard): string[] {
 }
 
 function doubts(id: string, findings: readonly Finding[]): string[] {
-  const used = findings.filter(({ verdict }) => verdict !== 'not-applicable')
+  const rows = new Map<Confidence, string[]>(DOUBTS.map(([confidence]) => [confidence, []]))
+  for (const { verdict, citation, requirement } of findings)
+    if (verdict !== 'not-applicable') rows.get(citation.confidence)?.push(requirement)
   return DOUBTS.flatMap(([confidence, meaning]) => {
-    const rows = used.filter(({ citation }) => citation.confidence === confidence).map((f) => f.requirement)
-    return rows.length === 0
+    const named = rows.get(confidence) ?? []
+    return named.length === 0
       ? []
-      : [`What this report uses of the following rows of ${id} ${meaning}: ${rows.join(', ')}.`]
+      : [`What this report uses of the following rows of ${id} ${meaning}: ${named.join(', ')}.`]
   })
 }
 
