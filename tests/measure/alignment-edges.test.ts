@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { declared, isKnown, missing, type Lettering, type Sign } from '../../src/sign/sign.js'
-import { dotsAt, drawn, drawnSign, rectangle } from './drawn.js'
-import { PUMP_ROOM, signOf } from './signs.js'
+import { setOf, signWith } from './bars.js'
+import { drawn, drawnSign } from './drawn.js'
 import { measured, valuesOf } from './values.js'
 
 /**
@@ -11,29 +11,19 @@ import { measured, valuesOf } from './values.js'
 const IN_LINE = 0.5
 const BLANK = 0.15 * 20
 
-type Bar = [x: number, top: number, width: number, height?: number]
-
-/** One set of characters of one bar each. */
-function setOf(bars: Bar[], more: Partial<Lettering> = {}): Lettering {
-  const [set] = drawnSign().lettering
-  return {
-    ...set,
-    text: drawn('PUMP'),
-    lines: bars.map(([x, top, width, height = 20]) => ({
-      ...set.lines[0],
-      text: drawn('PUMP'),
-      baseline: drawn({ x, y: top + height }),
-      outlines: [rectangle(x, top, width, height)],
-    })),
-    ...more,
-  }
-}
-const signWith = (...lettering: Lettering[]): Sign => ({ ...drawnSign(), lettering })
 const ofText = (sign: Sign) => valuesOf(sign, 'raised.alignment')
 const whyNot = (sign: Sign, quantity = 'raised.alignment') => measured(sign, quantity).gaps.map(({ why }) => why)
 
 describe('lines among each other', () => {
-  const second = (x: number, width: number) => ofText(signWith(setOf([[20, 20, 100], [x, 50, width]]))) // prettier-ignore
+  const second = (x: number, width: number) =>
+    ofText(
+      signWith(
+        setOf([
+          [20, 20, 100],
+          [x, 50, width],
+        ]),
+      ),
+    )
 
   test('stand flush as far as the blank of a character reaches, and no farther', () => {
     expect(second(20 + BLANK, 40)).toEqual(['flush-left'])
@@ -46,10 +36,26 @@ describe('lines among each other', () => {
 
   test('of small characters stand within half a millimetre', () => {
     const small = (x: number) =>
-      ofText(signWith(setOf([[20, 20, 100], [x, 50, 40]], { characterHeight: drawn(2) }))) // prettier-ignore
+      ofText(
+        signWith(
+          setOf(
+            [
+              [20, 20, 100],
+              [x, 50, 40],
+            ],
+            { characterHeight: drawn(2) },
+          ),
+        ),
+      )
     expect(small(20 + IN_LINE)).toEqual(['flush-left'])
     expect(small(20 + IN_LINE + 0.01)).toEqual(['other'])
-    const unknown = setOf([[20, 20, 100], [20.51, 50, 40]], { characterHeight: missing() }) // prettier-ignore
+    const unknown = setOf(
+      [
+        [20, 20, 100],
+        [20.51, 50, 40],
+      ],
+      { characterHeight: missing() },
+    )
     expect(ofText(signWith(unknown))).toEqual(['other'])
   })
 
@@ -60,13 +66,25 @@ describe('lines among each other', () => {
   })
 
   test('are all held against the first', () => {
-    const third = (x: number) => ofText(signWith(setOf([[20, 20, 100], [20, 50, 40], [x, 80, 30]]))) // prettier-ignore
+    const third = (x: number) =>
+      ofText(
+        signWith(
+          setOf([
+            [20, 20, 100],
+            [20, 50, 40],
+            [x, 80, 30],
+          ]),
+        ),
+      )
     expect(third(20)).toEqual(['flush-left'])
     expect(third(60)).toEqual(['other'])
   })
 
   test('may begin where their baseline begins, or where their first outline does', () => {
-    const set = setOf([[20, 20, 100], [30, 50, 40]]) // prettier-ignore
+    const set = setOf([
+      [20, 20, 100],
+      [30, 50, 40],
+    ])
     const [first, other] = set.lines
     const begun = { ...other, baseline: drawn({ x: 20, y: 70 }) }
     expect(ofText(signWith({ ...set, lines: [first, begun] }))).toEqual(['flush-left'])
@@ -139,7 +157,10 @@ describe('an only line', () => {
 })
 
 describe('lines that are not placed', () => {
-  const set = setOf([[20, 20, 100], [20, 50, 40]]) // prettier-ignore
+  const set = setOf([
+    [20, 20, 100],
+    [20, 50, 40],
+  ])
   const [first, other] = set.lines
   const nowhere = { ...other, outlines: [], baseline: missing() }
 
@@ -183,102 +204,10 @@ describe('lines that are not placed', () => {
     })
     expect(ofText(signWith(low(20), low(20)))).toEqual(['flush-left'])
     expect(measured(signWith(low(20), low(20)), 'raised.alignment').observations[0]?.basis).toBe('declared')
-  })
-})
-
-describe('braille under its text', () => {
-  const CELLS = '⠏⠥⠍⠏'
-  /** From the first column of the first cell to the last of the last: three cell spacings and a dot spacing. */
-  const WIDTH = 3 * 6.9 + 2.4
-  const RADIUS = 1.55 / 2
-
-  function under(x: number, lettering: Lettering[] = [setOf([[20, 20, 100]])], cells = CELLS): Sign {
-    const sign = signWith(...lettering)
-    const [block] = sign.braille
-    const line = { ...block.lines[0], cells: drawn(cells), dots: dotsAt(cells, x, 95), baseline: drawn({ x, y: 99.8 }) }
-    return { ...sign, braille: [{ ...block, lines: [line] }] }
-  }
-  const found = (x: number, lettering?: Lettering[]) => measured(under(x, lettering), 'braille.alignment')
-  const kind = (x: number, lettering?: Lettering[]) => found(x, lettering).observations.map(({ value }) => value)
-
-  test('is in line within half a millimetre of a dot or of its edge', () => {
-    expect(kind(20 - IN_LINE)).toEqual(['flush-left'])
-    expect(kind(20 + RADIUS + IN_LINE - 1e-9)).toEqual(['flush-left'])
-    expect(kind(20 + RADIUS + IN_LINE + 0.01)).toEqual([])
-    expect(kind(120 - WIDTH - RADIUS - IN_LINE + 1e-9)).toEqual(['flush-right'])
-    expect(kind(70 - WIDTH / 2 + IN_LINE - 1e-9)).toEqual(['centred'])
-  })
-
-  test('within the blank of a character is nearly in line, and beyond it is not', () => {
-    expect(found(20 + RADIUS + BLANK - 0.01).gaps).toMatchObject([{ reason: 'needs-judgement' }])
-    expect(found(20 + RADIUS + BLANK - 0.01).gaps[0]?.ask).toBeUndefined()
-    expect(kind(20 + RADIUS + BLANK + 0.01)).toEqual(['other'])
-  })
-
-  test('whose last cell has dots in one column only ends at its second column all the same', () => {
-    // ⠇ has dots 1, 2 and 3: nothing in its second column
-    const ends = under(120 - WIDTH, [setOf([[20, 20, 100]], { text: drawn('PUMPL') })], '⠏⠥⠍⠇')
-    const text = ends.lettering.map((set) => ({ ...set, text: missing() }))
-    expect(valuesOf({ ...ends, lettering: text }, 'braille.alignment')).toEqual(['flush-right'])
-  })
-
-  test('is held against all lines of the text together', () => {
-    const two = [setOf([[20, 20, 100], [60, 50, 100]])] // prettier-ignore
-    expect(kind(20, two)).toEqual(['flush-left'])
-    expect(kind(160 - WIDTH, two)).toEqual(['flush-right'])
-    expect(kind(90 - WIDTH / 2, two)).toEqual(['centred'])
-    expect(kind(60, two)).toEqual(['other'])
-    const reversed = [setOf([[60, 20, 100], [20, 50, 100]])] // prettier-ignore
-    expect(kind(20, reversed)).toEqual(['flush-left'])
-  })
-
-  test('tells its places and how it was seen', () => {
-    expect(found(20).observations).toMatchObject([
-      { basis: 'drawn', places: [{ element: 'braille/0' }, { element: 'lettering/0' }] },
-    ])
-    const bare = setOf([[20, 20, 100]])
-    const described = { ...bare, lines: bare.lines.map((line) => ({ ...line, outlines: [] })) }
-    expect(found(20, [described]).observations).toMatchObject([{ value: 'flush-left', basis: 'declared' }])
-    const sign = under(20, [described])
-    const source = { line: 1, column: 1 }
-    const seen = { ...sign, braille: sign.braille.map((b) => ({ ...b, place: { ...b.place, source } })) }
-    expect(measured(seen, 'braille.alignment').observations[0]?.basis).toBe('drawn')
-  })
-
-  test('is not told where the text is not placed or has no known end', () => {
-    const bare = setOf([[20, 20, 100]])
-    const ask = { pointer: '/sign/braille/0/alignment', choices: ['flush-left', 'centred', 'flush-right', 'other'] }
-    const placeless = { ...bare, lines: bare.lines.map((line) => ({ ...line, outlines: [], baseline: missing() })) }
-    expect(found(20, [placeless]).gaps).toMatchObject([
-      { reason: 'missing-fact', why: 'the place of the text is not known', places: [{ element: 'braille/0' }], ask },
-    ])
-    const half = { ...bare, lines: [...bare.lines, ...placeless.lines] }
-    expect(found(20, [half]).gaps).toMatchObject([{ why: 'the place of the text is not known' }])
-    const endless = { ...bare, lines: bare.lines.map((line) => ({ ...line, outlines: [] })) }
-    expect(found(60, [endless]).gaps).toMatchObject([{ why: 'where the lines end on the right is not known', ask }])
-  })
-
-  test('asks for what places the braille itself', () => {
-    const sign = under(20)
-    const unsized = { ...sign, braille: sign.braille.map((b) => ({ ...b, dotBaseDiameter: missing() })) }
-    expect(measured(unsized, 'braille.alignment').gaps[0]?.ask?.pointer).toBe('/sign/braille/0/dotBaseDiameter')
-  })
-
-  test('is none without raised characters, and none where other braille repeats them', () => {
-    expect(measured({ ...under(20), lettering: [] }, 'braille.alignment').nothing).toContain('no raised characters')
-    const twice = signOf(PUMP_ROOM, {
-      braille: [
-        (PUMP_ROOM.braille as Record<string, unknown>[])[0],
-        {
-          ...(PUMP_ROOM.braille as Record<string, unknown>[])[0],
-          lines: ['open'],
-          lineSpacing: undefined,
-          origin: { x: 60, y: 125 },
-        },
-      ],
-    })
-    const { observations, gaps } = measured(twice, 'braille.alignment')
-    expect([observations.map(({ value }) => value), gaps]).toEqual([['flush-left'], []])
+    const drawnSet = setOf([[20, 50, 40]])
+    for (const sign of [signWith(low(20), drawnSet), signWith(drawnSet, low(20))])
+      expect(measured(sign, 'raised.alignment').observations).toMatchObject([{ value: 'flush-left', basis: 'drawn' }])
+    expect(whyNot(signWith(low(60), drawnSet))).toEqual(['where the lines end on the right is not known'])
   })
 })
 

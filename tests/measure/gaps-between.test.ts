@@ -43,14 +43,16 @@ describe('dots to characters', () => {
     expect(only).not.toHaveProperty('atLeast')
     expect(only).not.toHaveProperty('remark')
     // to the left of the characters the way slants to the corner of the last line
-    expect(at(0, 95, { 'braille.0.lines': ['a'], 'braille.0.lineSpacing': undefined }).observations[0]?.value)
-      .toBeCloseTo(Math.hypot(20 - RADIUS, 25 - RADIUS), 9) // prettier-ignore
+    expect(
+      at(0, 95, { 'braille.0.lines': ['a'], 'braille.0.lineSpacing': undefined }).observations[0]?.value,
+    ).toBeCloseTo(Math.hypot(20 - RADIUS, 25 - RADIUS), 9)
   })
 
   // No character is narrower than its stroke of 2.6 mm, and they are 4 mm apart: “12” reaches 9.2 mm, “PUMP ROOM” 48.8 mm
   test('a line reaches as far as its strokes and gaps do at least', () => {
     const short = { 'lettering.0.lines': undefined, 'lettering.0.text': '12', 'lettering.0.baselineSpacing': undefined }
-    const beside = (x: number) => at(x, 70, { ...short, ...{ 'braille.0.lines': ['a'], 'braille.0.lineSpacing': undefined } }).observations[0] // prettier-ignore
+    const beside = (x: number) =>
+      at(x, 70, { ...short, ...{ 'braille.0.lines': ['a'], 'braille.0.lineSpacing': undefined } }).observations[0]
     expect(beside(20 + 9.2 + RADIUS - 0.01)).not.toHaveProperty('atLeast')
     expect(beside(20 + 9.2 + RADIUS + 0.01)).toHaveProperty('atLeast')
   })

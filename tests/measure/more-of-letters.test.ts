@@ -20,13 +20,23 @@ describe('the gaps between words of a drawing', () => {
     return { ...sign, lettering: [{ ...set, text: said, lines: [{ ...set.lines[0], text: said, outlines }], ...more }] }
   }
   const of = (sign: Sign) => measured(sign, 'raised.wordSpacing')
-  const TWO: [number, number][] = [[20, 10], [34, 10], [56, 10], [70, 10]] // prettier-ignore
+  const TWO: [number, number][] = [
+    [20, 10],
+    [34, 10],
+    [56, 10],
+    [70, 10],
+  ]
 
   test('are the widest, as many as the words ask for', () => {
     expect(of(line('AB CD', TWO)).observations).toMatchObject([
       { value: 12, min: 12, max: 12, count: 1, basis: 'drawn', places: [{ element: 'lettering/0/line/0' }] },
     ])
-    const three: [number, number][] = [[20, 10], [45, 10], [59, 10], [81, 10]] // prettier-ignore
+    const three: [number, number][] = [
+      [20, 10],
+      [45, 10],
+      [59, 10],
+      [81, 10],
+    ]
     expect(of(line('A BC D', three)).observations).toMatchObject([{ value: 13.5, min: 12, max: 15, count: 2 }])
   })
 
@@ -34,15 +44,47 @@ describe('the gaps between words of a drawing', () => {
     expect(of(line('AB CD', [...TWO].reverse())).observations[0]?.value).toBe(12)
     expect(of(line('AB CD', [...TWO, [22, 3], [58, 3]])).observations[0]?.value).toBe(12)
     // an outline that touches the next runs together with it, as far as the longer of them goes
-    expect(of(line('AB CD', [[20, 14], [22, 3], [34, 10], [56, 10], [70, 10]])).observations[0]?.value).toBe(12) // prettier-ignore
+    expect(
+      of(
+        line('AB CD', [
+          [20, 14],
+          [22, 3],
+          [34, 10],
+          [56, 10],
+          [70, 10],
+        ]),
+      ).observations[0]?.value,
+    ).toBe(12)
   })
 
   test('are not told where they are not clearly wider than those between characters', () => {
-    const nearly = (gap: number) => of(line('AB CD', [[20, 10], [40, 10], [50 + gap, 10], [70 + gap, 10]])) // prettier-ignore
+    const nearly = (gap: number) =>
+      of(
+        line('AB CD', [
+          [20, 10],
+          [40, 10],
+          [50 + gap, 10],
+          [70 + gap, 10],
+        ]),
+      )
     expect(nearly(13).observations[0]?.value).toBe(13)
     expect(nearly(12.9).gaps).toMatchObject([{ reason: 'unreadable', places: [{ element: 'lettering/0/line/0' }] }])
-    expect(of(line('A B C', [[20, 10], [40, 10]])).gaps).toMatchObject([{ reason: 'unreadable' }]) // prettier-ignore
-    expect(of(line('A B', [[20, 10], [40, 10]])).observations[0]?.value).toBe(10) // prettier-ignore
+    expect(
+      of(
+        line('A B C', [
+          [20, 10],
+          [40, 10],
+        ]),
+      ).gaps,
+    ).toMatchObject([{ reason: 'unreadable' }])
+    expect(
+      of(
+        line('A B', [
+          [20, 10],
+          [40, 10],
+        ]),
+      ).observations[0]?.value,
+    ).toBe(10)
   })
 
   test('are as a client says, or are asked for where the words were not read', () => {
@@ -110,7 +152,10 @@ describe('level with the panel', () => {
     return {
       ...sign,
       panel: { ...sign.panel, ...(sides !== undefined && { turned: { rotation: sides, corners: [] } }) },
-      lettering: sign.lettering.map((l) => ({ ...l, ...(letters !== undefined && { lie: { rotation: letters, mirrored: false } }) })), // prettier-ignore
+      lettering: sign.lettering.map((l) => ({
+        ...l,
+        ...(letters !== undefined && { lie: { rotation: letters, mirrored: false } }),
+      })),
       braille: sign.braille.map((b) => ({
         ...b,
         rotation: dots,

@@ -74,8 +74,9 @@ describe('an edge of the panel', () => {
   test('goes by a described height from where the top is drawn', () => {
     const sign = lying(0)
     const described = { ...sign, panel: { ...sign.panel, height: declared(170) } }
-    expect(bottom({ ...described, panel: { ...described.panel, place: { element: 'panel', box: { ...WIDE, y: 10 } } } }))
-      .toEqual({ value: 180, basis: 'declared' }) // prettier-ignore
+    expect(
+      bottom({ ...described, panel: { ...described.panel, place: { element: 'panel', box: { ...WIDE, y: 10 } } } }),
+    ).toEqual({ value: 180, basis: 'declared' })
   })
 
   test('is not told where the sign is drawn at an angle', () => {
@@ -241,7 +242,15 @@ describe('the field of a pictogram', () => {
     const figure = { x: 30, y: 40, width: 20, height: 30 }
     expect(sizeOf(extentOfFigure(pictogram({ figure }), frameOf(lying(0))))).toEqual([20, 30])
     expect(sizeOf(extentOfFigure(pictogram({ figure, outlines }), frameOf(lying(90))))).toEqual([30, 20])
-    const thin = { ...outlines, figure: [[{ x: 0, y: 0 }, { x: 10, y: 10 }]] } // prettier-ignore
+    const thin = {
+      ...outlines,
+      figure: [
+        [
+          { x: 0, y: 0 },
+          { x: 10, y: 10 },
+        ],
+      ],
+    }
     const [, height] = sizeOf(extentOfFigure(pictogram({ figure, outlines: thin }), frameOf(lying(45, 45)))) ?? []
     expect(height).toBeCloseTo(0, 9)
     expect(extentOfFigure(pictogram(), frameOf(lying(0)))).toBeUndefined()
