@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import { missing, type Sign } from '../../src/sign/sign.js'
-import { drawn, drawnSign } from './drawn.js'
+import type { Sign } from '../../src/sign/sign.js'
+import { drawnSign } from './drawn.js'
 import { PUMP_ROOM, signOf } from './signs.js'
 import { measured } from './values.js'
 
