@@ -3,6 +3,7 @@ import { boxOfLoops, pointsOf } from '../geometry/loop.js'
 import type { Point } from '../geometry/point.js'
 import { missing, type Lettering, type LetteringLine, type LetteringPart, type Unknown } from '../sign/sign.js'
 import { alongLine, directionAt, downLine } from './frame.js'
+import { overlappingOf } from './overlapping.js'
 import { holdsPiece, type Piece } from './pieces.js'
 import { UNDRAWN_OF_LETTERING } from './undrawn.js'
 
@@ -103,15 +104,15 @@ const CORNERS_OF_A_CHARACTER = 6
 /** Outlines without those that lie inside another one and were painted over it: counters drawn as shapes of their own. */
 export function withoutPaintedCounters(pieces: readonly Piece[]): Piece[] {
   const byArea = [...pieces].sort((a, b) => b.box.width * b.box.height - a.box.width * a.box.height)
-  const kept: Piece[] = []
-  for (const piece of byArea) {
-    const over = kept.some(
-      (k) => k.shape !== piece.shape && k.order < piece.order && boxesMeet(k, piece) && holdsPiece(k, piece),
-    )
-    if (!over) kept.push(piece)
-  }
-  const set = new Set(kept)
-  return pieces.filter((p) => set.has(p))
+  const near = overlappingOf(byArea.map(({ box }) => box))
+  const over = new Set<Piece>()
+  byArea.forEach((piece, at) => {
+    const isUnder = (i: number): boolean => {
+      const larger = byArea[i]
+      const before = i < at && larger.order < piece.order && larger.shape !== piece.shape
+      return before && !over.has(larger) && holdsPiece(larger, piece)
+    }
+    if (near(piece.box).some(isUnder)) over.add(piece)
+  })
+  return pieces.filter((p) => !over.has(p))
 }
-
-const boxesMeet = ({ box: a }: Piece, { box: b }: Piece) => a.x <= b.x && a.y <= b.y && a.x + a.width >= b.x + b.width

@@ -1,6 +1,7 @@
 import { boxContains, boxesOverlap, unionOfBoxes, type Box } from '../../geometry/box.js'
 import { edgesOf, gapBetween } from '../../geometry/gap.js'
 import { areaOfLoop, boxOfLoops, windsRound, type Loop } from '../../geometry/loop.js'
+import { overlappingOf } from '../overlapping.js'
 import type { Ink, Layer } from './ink.js'
 
 /** One closed contour as a drawing holds it. Millimetres, x to the right, y down. */
@@ -44,7 +45,9 @@ export function blobsOf(outlines: readonly LetterOutline[]): Blob[] {
   const rootOf = touching(nodes.filter((n) => n.depth === 0))
   for (const node of nodes) {
     const root = rootOf.get(node.root) ?? node.root
-    groups.set(root, [...(groups.get(root) ?? []), node])
+    const group = groups.get(root)
+    if (group) group.push(node)
+    else groups.set(root, [node])
   }
   return [...groups.values()].map((group) => ({
     ink: inkOf(group),
@@ -63,25 +66,24 @@ function nested(outlines: readonly LetterOutline[]): Node[] {
       return area > SPECK ** 2 ? [{ index, source, box, area, depth: 0, root: index }] : []
     })
     .sort((a, b) => b.area - a.area || a.source.path - b.source.path || a.index - b.index)
-  const nodes: Node[] = []
-  for (const node of found) {
-    if (hasTwin(nodes, node)) continue
-    // The smallest one that holds it: the last, because they stand by falling area.
-    node.parent = nodes.findLast((outer) => encloses(outer, node))
+  // By falling area: whatever may hold a contour, or is the same drawn before, stands before it.
+  const near = overlappingOf(found.map(({ box }) => box))
+  const dropped = new Set<Node>()
+  found.forEach((node, at) => {
+    const slack = 2 * SAME * Math.max(node.box.width, node.box.height)
+    const before = near(node.box, slack).filter((i) => i < at && !dropped.has(found[i]))
+    if (before.some((i) => isTwin(found[i], node))) {
+      dropped.add(node)
+      return
+    }
+    // The smallest one that holds it: the last.
+    const round = Int32Array.from(before.filter((i) => boxContains(found[i].box, node.box))).sort()
+    const parent = round.findLast((i) => encloses(found[i], node))
+    node.parent = parent === undefined ? undefined : found[parent]
     node.depth = node.parent ? node.parent.depth + 1 : 0
     node.root = node.parent?.root ?? node.index
-    nodes.push(node)
-  }
-  return nodes
-}
-
-/** @param nodes by falling area */
-function hasTwin(nodes: readonly Node[], node: Node): boolean {
-  for (let i = nodes.length - 1; i >= 0; i--) {
-    if (nodes[i].area - node.area > SAME * nodes[i].area) return false
-    if (isTwin(nodes[i], node)) return true
-  }
-  return false
+  })
+  return found.filter((node) => !dropped.has(node))
 }
 
 function isTwin(a: Node, b: Node): boolean {
@@ -95,11 +97,10 @@ function isTwin(a: Node, b: Node): boolean {
   )
 }
 
-/** Points of the inner contour that must lie in the outer one. */
+/** Points of the inner contour that must lie in the outer one, whose box is round its own. */
 const PROBES = 5
 
 function encloses(outer: Node, inner: Node): boolean {
-  if (!boxContains(outer.box, inner.box)) return false
   const { corners } = inner.source
   const stride = 2 * Math.max(1, Math.floor(corners.length / 2 / PROBES))
   for (let i = 0; i < corners.length; i += stride)
