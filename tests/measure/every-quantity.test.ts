@@ -51,12 +51,12 @@ const REASONS = ['missing-fact', 'needs-judgement', 'unreadable', 'limit-reached
 const hasPlaces = ({ places }: Observation | Gap): boolean =>
   Array.isArray(places) && places.length > 0 && places.every(({ element }) => ELEMENT.test(element))
 
-function fitsUnit({ value, min = value, max = value }: Observation, unit: Measurement['unit']): boolean {
+function fitsUnit({ value, min, max }: Observation, unit: Measurement['unit']): boolean {
   if (unit === 'truth') return typeof value === 'boolean'
   if (unit === 'kind') return typeof value === 'string' && value !== ''
-  if (value === true) return true
-  const numbers = [min, value, max]
-  return numbers.every(Number.isFinite) && min <= value && value <= max
+  if (typeof value !== 'number') return value === true
+  const [low, high] = [min ?? value, max ?? value]
+  return [low, value, high].every(Number.isFinite) && low <= value && value <= high
 }
 
 const asksWell = ({ ask, reason }: Gap): boolean =>
