@@ -59,6 +59,9 @@ describe('the words', () => {
     expect(one?.value).toBe(false)
     expect(one?.remark).toContain('The cells are ⠏⠥⠍⠏⠀⠗⠕⠕⠍')
     expect(one?.places.length).toBeGreaterThanOrEqual(2)
+    const [other] = measured(signOf(PUMP_ROOM, { 'braille.0.lines': ['pump roam', '12'] }), WORDS).observations
+    expect(other?.remark).toContain('Compared cell by cell: ')
+    expect(other?.places[0]?.element).toMatch(/^braille\/0\/line\/0\/cell\/\d$/u)
   })
 })
 

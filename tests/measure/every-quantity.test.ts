@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest'
 import type { Gap, Measurement, Observation } from '../../src/measure/measurement.js'
 import { measurer, QUANTITIES } from '../../src/measure/measurer.js'
 import type { Scope } from '../../src/measure/quantity.js'
-import { isKnown, missing, type Sign } from '../../src/sign/sign.js'
+import { declared, isKnown, missing, type Sign } from '../../src/sign/sign.js'
 import { drawnBorder, drawnSign, turned } from './drawn.js'
 import { HANGS_ON } from './hangs-on.js'
 import { PUMP_ROOM, signOf, translator, TWO_SETS, withValues } from './signs.js'
@@ -93,6 +93,9 @@ const KEPT = ['units', 'mark', 'use', 'lettering.0.part', 'borders.0.box', 'bord
 const FACTS = factsOf(FULL).filter((path) => !KEPT.includes(path))
 const without = (path: string): Sign => signOf(withValues(FULL, { [path]: undefined }))
 
+const SET = withValues({ set: (PUMP_ROOM.lettering as Json[])[0] }, { 'set.baselineSpacing': undefined }).set as Json
+const BLOCK = withValues({ block: (PUMP_ROOM.braille as Json[])[0] }, { 'block.lineSpacing': undefined }).block as Json
+const many = (one: (i: number) => Json): Json[] => Array.from({ length: 13 }, (_, i) => one(i + 1))
 const quarter = { a: 0, b: 1, c: -1, d: 0, e: 300, f: 10 }
 const drawn = drawnSign({ borders: [drawnBorder(5, 5, 400, 300, 4)] })
 const SIGNS: Record<string, Sign> = {
@@ -111,6 +114,14 @@ const SIGNS: Record<string, Sign> = {
   'a car control': signOf(FULL, { use: 'elevator-car-control' }),
   'a landing': signOf(FULL, { use: 'elevator-landing' }),
   'a station': signOf(FULL, { use: 'transit-station', installation: undefined }),
+  'words that no table of braille knows': {
+    ...signOf(FULL),
+    lettering: signOf(FULL).lettering.map((set) => ({ ...set, text: declared('泵房') })),
+  },
+  'more texts than are tried apart': signOf(FULL, {
+    lettering: many((i) => ({ ...SET, text: 'PUMP', lines: ['PUMP'], baseline: { x: 20, y: 20 * i } })),
+    braille: many((i) => ({ ...BLOCK, lines: ['room'], origin: { x: 20, y: 20 * i } })),
+  }),
   'braille that was not read': {
     ...drawn,
     braille: drawn.braille.map((block) => ({
