@@ -42,6 +42,12 @@ function exponentOf(points) {
   return x.reduce((sum, v, i) => sum + (v - mx) * (y[i] - my), 0) / x.reduce((sum, v) => sum + (v - mx) ** 2, 0)
 }
 
+/** @param base milliseconds for one at the smallest size @param best the same of the best process */
+const growthOf = (ms, size, base, best) => ({
+  ...spreadOf(ms.map((t) => t / size / base)),
+  best: Math.min(...ms) / size / best,
+})
+
 /** Megabytes from which on a peak stands out from what was there before. */
 const SEEN = 4
 function memoryRow(what, points) {
@@ -57,13 +63,15 @@ export async function growthSection({ quick }) {
   const rows = []
   for (const [what, { sizes, goal }] of Object.entries(quick ? QUICK : CURVES)) {
     const points = []
-    for (const size of sizes) points.push(await pointOf(what, size, quick ? 1 : isLarge(size) ? 2 : 3))
+    for (const size of sizes) points.push(await pointOf(what, size, isLarge(size) ? 1 : 2))
     const [first, ...others] = points
     const base = spreadOf(first.ms).median / first.size
     for (const { size, ms, peak } of others) {
       const note = `${spreadOf(ms).median.toFixed(1)} ms, ${peak.toFixed(0)} MB / ${(base * first.size).toFixed(1)} ms, ${first.peak.toFixed(0)} MB`
       const text = `${size} ${what}: time for one / for one of ${first.size}`
-      rows.push(row(text, spreadOf(ms.map((t) => t / size / base)), size === 100_000 ? goal : '', note))
+      rows.push(
+        row(text, growthOf(ms, size, base, Math.min(...first.ms) / first.size), size === 100_000 ? goal : '', note),
+      )
     }
     if (quick) continue
     rows.push(row(`${what}: exponent of the time, ${sizes[0]} to ${sizes.at(-1)}`, exponentOf(points), '', ''))

@@ -5,7 +5,7 @@ import { fork } from 'node:child_process'
 import { once } from 'node:events'
 import { readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
-import { row, spreadOf } from './measure.mjs'
+import { ratioOf, row, spreadOf } from './measure.mjs'
 
 const TEXT = `A description is checked over HTTP. *The empty route* reads and validates the same body by the same schema and answers nothing; the route
 *with an answer of the same length* sends as many bytes as the report has, which are there already. Every description differs from all others,
@@ -54,15 +54,16 @@ async function lengthOf({ base }) {
 export async function jsonSection({ quick }) {
   const service = await start('service')
   const servers = { service, empty: await start('empty'), long: await start('long', await lengthOf(service)) }
-  const amount = quick ? 800 : 1500
+  const amount = quick ? 600 : 1000
   const taken = { service: [], empty: [], long: [] }
-  for (let round = quick ? -2 : -4; round < (quick ? 5 : 15); round++)
+  for (let round = quick ? -2 : -3; round < (quick ? 5 : 11); round++)
     for (const [name, server] of Object.entries(servers)) {
       const found = await turn(server, amount)
       if (round >= 0) taken[name].push(found)
     }
   for (const server of Object.values(servers)) server.end()
-  const against = (peer, of) => spreadOf(taken.service.map((ours, i) => taken[peer][i][of] / ours[of]))
+  const all = (name, of) => ({ all: taken[name].map((t) => t[of]) })
+  const against = (peer, of) => ratioOf(all(peer, of), all('service', of))
   const rate = (name, of) => `${(1e6 / spreadOf(taken[name].map((t) => t[of])).median).toFixed(0)}/s`
   const line = (what, peer, of, goal) =>
     row(what, against(peer, of), goal, `${rate('service', of)} / ${rate(peer, of)}`)

@@ -8,7 +8,7 @@ import { loadavg, tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { setTimeout as wait } from 'node:timers/promises'
 import { fileURLToPath } from 'node:url'
-import { row, spreadOf } from './measure.mjs'
+import { ratioOf, row, spreadOf } from './measure.mjs'
 
 const TEXT = `The service is started as \`npm start\` starts it, with SQLite and no settings, and is asked at \`/readyz\` until it says yes; then nobody asks it
 anything. Memory is what is resident of all its processes, at rest and after it has checked one description and one
@@ -127,20 +127,15 @@ export async function startSection({ quick }) {
   for (let round = 0; round < (quick ? 3 : 5); round++)
     found.push({ ...(await startOnce(quick ? 500 : round === 0 ? 60_000 : 10_000)), bare: await bareOnce() })
   const of = (key) => spreadOf(found.map((one) => one[key]))
-  const bare = (key) => found.map((one) => one[key] / one.bare[key])
+  const bare = (key) => ratioOf({ all: found.map((one) => one[key]) }, { all: found.map((one) => one.bare[key]) })
   const rows = [
     row(
       'processor time until /readyz says yes / of a Node that does nothing',
-      spreadOf(bare('processor')),
+      bare('processor'),
       '',
       `${of('processor').median} ms`,
     ),
-    row(
-      'memory at rest / of a Node that does nothing',
-      spreadOf(bare('memory')),
-      '',
-      `${of('memory').median.toFixed(0)} MB`,
-    ),
+    row('memory at rest / of a Node that does nothing', bare('memory'), '', `${of('memory').median.toFixed(0)} MB`),
   ]
   const { median, low, high } = of('ready')
   const met = (isMet) => (isMet ? 'goal met' : 'goal not met')
