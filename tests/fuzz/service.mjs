@@ -4,14 +4,18 @@ import { createTranslator } from '../../dist/braille/engine.js'
 import { buildService } from '../../dist/service/service.js'
 import { DEFAULT_SETTINGS } from '../../dist/service/settings.js'
 
-/** Milliseconds, well below what the engine takes for a hang: the clock of a task stops it first. */
-const LONGEST = 4000
+/**
+ * Milliseconds, below what the engine takes for a hang: the clock of a task stops it first. Threads that are stopped and replaced all the
+ * time, on a machine that others use too, would leave little time for anything else.
+ */
+const LONGEST = 20_000
 
 const app = await buildService(
   {
     ...DEFAULT_SETTINGS,
     logLevel: 'silent',
     threads: 1,
+    timeLimit: LONGEST,
     pageTimeLimit: LONGEST,
     planTimeLimit: LONGEST,
     uploadTimeLimit: LONGEST,
