@@ -15,7 +15,7 @@ export async function readForm(request: FastifyRequest): Promise<Map<string, Buf
     const name = nameOf(part)
     if (!PARTS.includes(name)) throw unknownPart(name)
     if (parts.has(name)) throw new ServiceProblem('malformed-request', `The form holds the part “${name}” twice.`)
-    const bytes = part.type === 'file' ? await part.toBuffer() : bytesOf(part.value)
+    const bytes = part.type === 'file' ? await part.toBuffer().catch(rethrow) : bytesOf(part.value)
     const limit = name === 'drawing' || name === 'program' ? LIMITS.drawing : LIMITS.formField
     if (bytes.length > limit)
       throw new ServiceProblem('too-large', `The part “${name}” is larger than is read here.`, [], {
@@ -36,14 +36,21 @@ export function nameOf({ fieldname }: { fieldname: string | undefined }): string
   return fieldname
 }
 
-/** The multipart reader throws a bare error, without a code, for a form that is none. */
 async function* partsOf(request: FastifyRequest) {
   try {
     yield* request.parts()
   } catch (error) {
-    if (error instanceof Error && 'code' in error) throw error
-    throw new ServiceProblem('malformed-request', 'The form ends too early, or its Content-Type names no boundary.')
+    rethrow(error)
   }
+}
+
+/**
+ * The multipart reader throws a bare error, without a code, for a form that is none, and for one that ends in the middle of a file while
+ * that is read.
+ */
+export function rethrow(error: unknown): never {
+  if (error instanceof Error && 'code' in error) throw error
+  throw new ServiceProblem('malformed-request', 'The form ends too early, or its Content-Type names no boundary.')
 }
 
 function unknownPart(name: string): ServiceProblem {

@@ -42,3 +42,18 @@ describe('a file of a set', () => {
     expect(answer.statusCode, answer.body).toBe(202)
   })
 })
+
+describe('a form that ends in the middle of a file', () => {
+  it.each([
+    ['/v1/checks', 'content-disposition: form-data; name="drawing"; filename="a.svg"'],
+    ['/v1/submittals', 'content-disposition: form-data; name="files"; filename="a.csv"'],
+  ])('is refused: %s', async (url, head) => {
+    const answer = await app.inject({
+      method: 'POST',
+      url,
+      headers: { 'content-type': 'multipart/form-data; boundary=b' },
+      payload: `--b\r\n${head}\r\n\r\n${SCHEDULE}\r\n--b-`,
+    })
+    expect(answer.json<ProblemAnswer>()).toMatchObject({ status: 400, type: '/docs/problems/malformed-request' })
+  })
+})

@@ -4,7 +4,7 @@ import { shownName } from '../../submittals/intake/names.js'
 import { unsupported } from '../errors.js'
 import { LongJson, readJson } from '../json.js'
 import { ServiceProblem } from '../problems.js'
-import { nameOf } from '../read-form.js'
+import { nameOf, rethrow } from '../read-form.js'
 import { listOf } from '../read-request.js'
 import { LIMITS } from '../settings.js'
 
@@ -62,7 +62,7 @@ export async function readFilesAndTexts(
   }
   for await (const part of partsOf(request, limits)) {
     if (part.type === 'file') {
-      const bytes = await part.toBuffer()
+      const bytes = await part.toBuffer().catch(rethrowOfUpload)
       left -= bytes.length
       if (left < 0) throw tooLarge()
       // A browser sends an empty, nameless file for a field that nothing was chosen in.
@@ -97,10 +97,13 @@ async function* partsOf(
   try {
     yield* request.parts({ limits })
   } catch (error) {
-    if (error instanceof Error && 'code' in error && error.code === 'FST_REQ_FILE_TOO_LARGE') throw tooLarge()
-    if (error instanceof Error && 'code' in error) throw error
-    throw new ServiceProblem('malformed-request', 'The form ends too early, or its Content-Type names no boundary.')
+    rethrowOfUpload(error)
   }
+}
+
+function rethrowOfUpload(error: unknown): never {
+  if (error instanceof Error && 'code' in error && error.code === 'FST_REQ_FILE_TOO_LARGE') throw tooLarge()
+  rethrow(error)
 }
 
 const tooLarge = (): ServiceProblem =>
