@@ -155,5 +155,8 @@ async function runUnwatched(
   const isLong = question.kind === 'check' && question.type === 'application/pdf'
   const isShort =
     !isLong && !input.drawing && !input.program && Number(request.headers['content-length']) <= LIMITS.inlineJson
-  return isShort ? short.run(asker, async () => (await core.load()).answer(task)) : pool.run(task, asker)
+  if (!isShort) return pool.run(task, asker)
+  // Before it stands in the line, so that loading counts as nobody's work.
+  const { answer } = await core.load()
+  return short.run(asker, () => answer(task))
 }

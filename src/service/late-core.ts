@@ -9,11 +9,19 @@ export class LateCore {
   private loading: Promise<Core> | undefined
   private loaded: Core | undefined
 
-  constructor(private readonly translator?: Translator) {}
+  /** @param onLoaded told when it is there: loading holds up the event loop for a moment */
+  constructor(
+    private readonly translator?: Translator,
+    private readonly onLoaded: () => void = () => undefined,
+  ) {}
 
   /** @throws {Error} when the braille engine does not pass its self-test */
   load(): Promise<Core> {
-    this.loading ??= import('./core.js').then(({ createCore }) => (this.loaded = createCore(this.translator)))
+    this.loading ??= import('./core.js').then(({ createCore }) => {
+      this.loaded = createCore(this.translator)
+      this.onLoaded()
+      return this.loaded
+    })
     return this.loading
   }
 

@@ -115,7 +115,8 @@ export async function buildService(
   await installSecurityHeaders(app)
   logRequests(app)
   if (settings.role === 'worker') answerHealthOnly(app)
-  installLoopGuard(app, watchLoop(), settings.loopDelayLimit)
+  const loop = watchLoop()
+  installLoopGuard(app, loop, settings.loopDelayLimit)
   installNotFound(app, sendEitherWay)
   await app.register(cookie)
   const ring = new KeyRing(kept.keeping.store.db, (err) => app.log.error({ err }, 'the use of a key was not noted'))
@@ -131,7 +132,7 @@ export async function buildService(
     },
   })
   readBodies(app)
-  const core = new LateCore(translator)
+  const core = new LateCore(translator, () => loop.forget())
   await installOpenApi(app, settings.auth, core)
   await installReference(app)
 

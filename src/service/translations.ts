@@ -53,7 +53,8 @@ export function translationRoutes(app: FastifyInstance, { core, short }: Omit<Ch
     if (body === undefined || Buffer.isBuffer(body) || request.isMultipart()) throw unsupported(request)
     const parsed = TranslationRequest.safeParse(body instanceof LongJson ? body.read() : body)
     if (!parsed.success) throw invalid(parsed.error, TranslationRequest, '')
-    const translation = await short.run(askerOf(request), async () => (await core.load()).translate(parsed.data))
+    const { translate } = await core.load()
+    const translation = await short.run(askerOf(request), () => translate(parsed.data))
     return reply.type(type).send(JSON.stringify(translation))
   })
 }

@@ -13,6 +13,8 @@ export interface LoopWatch {
   stop: () => void
   /** Milliseconds that a turn took on average, in the last interval that has ended. */
   delay: () => number
+  /** A stall that is known, and over, is held against nobody: the interval that has not ended yet counts as quiet. */
+  forget: () => void
 }
 
 /** Milliseconds over which a mean is taken. */
@@ -28,12 +30,14 @@ const WORK = '/v1/'
 export function watchLoop(): LoopWatch {
   const histogram = monitorEventLoopDelay({ resolution: RESOLUTION })
   let delay = 0
+  let isForgotten = false
   let timer: NodeJS.Timeout | undefined
   return {
     start: () => {
       histogram.enable()
       timer = setInterval(() => {
-        delay = histogram.count > 0 ? histogram.mean / NANOSECONDS : 0
+        delay = histogram.count > 0 && !isForgotten ? histogram.mean / NANOSECONDS : 0
+        isForgotten = false
         histogram.reset()
       }, INTERVAL).unref()
     },
@@ -42,11 +46,15 @@ export function watchLoop(): LoopWatch {
       histogram.disable()
     },
     delay: () => delay,
+    forget: () => {
+      isForgotten = true
+      delay = 0
+    },
   }
 }
 
 /** @param limit milliseconds */
-export function installLoopGuard(app: FastifyInstance, watch: LoopWatch, limit: number): void {
+export function installLoopGuard(app: FastifyInstance, watch: Omit<LoopWatch, 'forget'>, limit: number): void {
   app.addHook('onListen', async () => watch.start())
   app.addHook('onClose', async () => watch.stop())
   app.addHook('onRequest', (request, _reply, done) => {

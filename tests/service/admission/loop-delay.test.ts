@@ -58,3 +58,17 @@ it('sees that a loop is held up, by Node’s own histogram, and when it is free 
   await expect.poll(watch.delay, { timeout: 60_000 }).toBeLessThan(40)
   watch.stop()
 })
+
+it('holds a stall against nobody that it was told to forget', async () => {
+  const watch = watchLoop()
+  watch.start()
+  const seen: number[] = []
+  const look = setInterval(() => seen.push(watch.delay()), 20)
+  const until = performance.now() + 2000
+  while (performance.now() < until);
+  watch.forget()
+  await expect.poll(() => seen.length, { timeout: 20_000 }).toBeGreaterThan(20)
+  clearInterval(look)
+  watch.stop()
+  expect(Math.max(...seen)).toBeLessThan(1000)
+})
