@@ -9,6 +9,7 @@ import { DEFAULT_SETTINGS } from '../../dist/service/settings.js'
  * time, on a machine that others use too, would leave little time for anything else.
  */
 const LONGEST = 20_000
+const NEVER = 600_000
 
 const app = await buildService(
   {
@@ -19,6 +20,10 @@ const app = await buildService(
     pageTimeLimit: LONGEST,
     planTimeLimit: LONGEST,
     uploadTimeLimit: LONGEST,
+    // What is turned away as busy shows nothing.
+    longestWait: NEVER,
+    longestShortWait: NEVER,
+    loopDelayLimit: NEVER,
   },
   { translator: createTranslator() },
 )
