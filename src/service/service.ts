@@ -133,6 +133,7 @@ export async function buildService(
   })
   readBodies(app)
   const core = new LateCore(translator, () => loop.forget())
+  if (settings.restAfter === undefined && settings.role !== 'worker') await core.load()
   await installOpenApi(app, settings.auth, core)
   await installReference(app)
 
