@@ -1,5 +1,5 @@
 // npm run bench -- --load steady|burst|mixed|soak|all [--minutes 30]: how the service is under load. The service and a hostile
-// client are processes of their own. Each profile tells what it found; `all` writes it to docs/performance.md too.
+// client are processes of their own. Each profile tells what it found and writes it to docs/performance.md.
 import autocannon from 'autocannon'
 import { fork } from 'node:child_process'
 import { once } from 'node:events'
@@ -11,7 +11,7 @@ import { fileURLToPath } from 'node:url'
 import { createTranslator } from '../../dist/braille/engine.js'
 import { signs } from './drawings.mjs'
 import { startService } from './load-service.mjs'
-import { writeUnderLoad } from './page.mjs'
+import { PROFILES, writeUnderLoad } from './page.mjs'
 
 const example = JSON.parse(readFileSync(new URL('./sign.json', import.meta.url), 'utf8'))
 const drawing = signs(createTranslator())['4 KB']
@@ -199,7 +199,7 @@ async function soak({ base, keys, memory }, capacity, minutes) {
 /** @param profile `steady`, `burst`, `mixed`, `soak` or `all` */
 export async function underLoad(profile, minutes) {
   const profiles = { steady, burst, mixed, soak: (service, capacity) => soak(service, capacity, minutes) }
-  const names = profile === 'all' ? Object.keys(profiles) : [profile]
+  const names = profile === 'all' ? PROFILES : [profile]
   if (!names.every((name) => name in profiles)) throw new Error(`there is no profile ${profile}`)
   const [busy] = loadavg()
   const service = await startService(['shop', 'crowd', 'hostile'])
@@ -210,7 +210,8 @@ export async function underLoad(profile, minutes) {
     const capacity = await capacityOf(service)
     console.log(`capacity: ${capacity.toFixed(0)} descriptions a second`)
     for (const name of names) {
-      const found = await profiles[name](service, capacity)
+      const others = result(name, 'others that wanted a core before', busy.toFixed(1), 'none')
+      const found = [others, ...(await profiles[name](service, capacity))]
       for (const { profile, what, found: value, goal, isMet } of found)
         console.log(`${profile.padEnd(7)} ${what.padEnd(36)} ${value}   ${goal}${isMet === false ? '   NOT MET' : ''}`)
       results.push(...found)
@@ -220,5 +221,5 @@ export async function underLoad(profile, minutes) {
   } finally {
     await service.end()
   }
-  if (profile === 'all') writeUnderLoad(results, busy)
+  writeUnderLoad(results)
 }

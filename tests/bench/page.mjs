@@ -4,6 +4,8 @@ import { availableParallelism } from 'node:os'
 
 const PAGE = new URL('../../docs/performance.md', import.meta.url)
 const UNDER_LOAD = '## Under load'
+/** Profiles of load, in the order of the page. */
+export const PROFILES = ['steady', 'burst', 'mixed', 'soak']
 
 const HEAD = `# How fast a check is
 
@@ -12,7 +14,7 @@ took: the median, and what the middle half of the rounds lies between. Times of 
 load*, where the goals are such times. \`npm run bench -- --quick\`, which \`.ci/run\` calls, holds some of the ratios against those in
 \`tests/bench/guards.json\` and fails where one is twice as bad.`
 
-const LOAD = `Written by \`npm run bench -- --load all\`. The service runs as \`npm start\` runs it; the clients share the machine with it, so that the times
+const LOAD = `Written by \`npm run bench -- --load all\`, or with one profile, whose lines are then replaced. The service runs as \`npm start\` runs it; the clients share the machine with it, so that the times
 say as much about them. *steady*: descriptions at 70 % of what was answered in a second before. *burst*: 400 connections that ask without
 a pause, each fourth request a drawing. *mixed*: descriptions at 20 % and two drawings a second, while another key posts the
 hostile files of \`tests/hostile\` one after the other, four at a time and without a pause. *soak*: descriptions at 30 % and four drawings a second for as long as the table
@@ -34,18 +36,21 @@ function underLoadNow() {
 export const writePerformance = (results) => writeFileSync(PAGE, performancePage(results) + underLoadNow())
 
 /**
- * @param busy how many processes wanted a core, on average of the minute before anything was measured
+ * Puts what was found of some profiles in the place of what the page said of them.
  * @param results by profile: what was looked at, what was found, the goal if there is one, and whether it is met
  */
-export function writeUnderLoad(results, busy) {
-  const shared = `Before the run ${busy.toFixed(1)} other processes wanted a core, on average of a minute.`
+export function writeUnderLoad(results) {
+  const [before, now = ''] = readFileSync(PAGE, 'utf8').split(`\n${UNDER_LOAD}`)
+  const measured = new Set(results.map(({ profile }) => profile))
+  const profileOf = (line) => line.split('|')[1]?.trim()
+  const kept = now.split('\n').filter((line) => PROFILES.includes(profileOf(line)) && !measured.has(profileOf(line)))
   const rows = results.map(({ profile, what, found, goal, isMet }) => {
     const reached = isMet === undefined ? '' : isMet ? 'met' : 'not met'
     return `| ${profile} | ${what} | ${found} | ${goal} | ${reached} |`
   })
-  const table = ['| profile | what | found | goal | |', '| --- | --- | --- | --- | --- |', ...rows].join('\n')
-  const before = readFileSync(PAGE, 'utf8').split(`\n${UNDER_LOAD}`)[0]
-  writeFileSync(PAGE, `${before}\n${UNDER_LOAD}\n\n${LOAD}\n\n${machine()} ${shared}\n\n${table}\n`)
+  const all = PROFILES.flatMap((profile) => [...kept, ...rows].filter((line) => profileOf(line) === profile))
+  const table = ['| profile | what | found | goal | |', '| --- | --- | --- | --- | --- |', ...all].join('\n')
+  writeFileSync(PAGE, `${before}\n${UNDER_LOAD}\n\n${LOAD}\n\n${machine()}\n\n${table}\n`)
 }
 
 /** @param results of each section: its title, what is said of it, its rows, and what else was found */
