@@ -2,10 +2,7 @@
 export default {
   plugins: ['./tests/mutation/runner.mjs'],
   testRunner: 'in-process',
-  inProcess: {
-    tests: ['tests/measure', 'tests/judge', 'tests/standards'],
-    but: ['tests/standards/interval-rows.test.ts', 'tests/standards/by-distance.test.ts'],
-  },
+  inProcess: { tests: ['tests/measure', 'tests/judge'] },
   timeoutMS: 120_000,
   timeoutFactor: 10,
   coverageAnalysis: 'perTest',

@@ -30,14 +30,12 @@ class InProcessRunner {
   static inject = [commonTokens.options]
 
   #folders
-  #but
   #stryker = (globalThis[INSTRUMENTER_CONSTANTS.NAMESPACE] ??= {})
   #files
   #modules = new Modules({ vitest: { ...vitest, expect } })
 
   constructor(options) {
     this.#folders = options.inProcess.tests
-    this.#but = options.inProcess.but ?? []
   }
 
   capabilities() {
@@ -45,7 +43,7 @@ class InProcessRunner {
   }
 
   async init() {
-    this.#files = this.#folders.flatMap(testsIn).filter((file) => !this.#but.includes(idOf(file)))
+    this.#files = this.#folders.flatMap(testsIn)
     for (const file of this.#files) await this.#modules.add(file)
   }
 
@@ -111,10 +109,8 @@ const isFailed = ({ status }) => status === TestStatus.Failed
 
 const idOf = (file) => relative('', file)
 
-const FILES = { type: 'array', items: { type: 'string' } }
-
 export const strykerValidationSchema = {
-  properties: { inProcess: { type: 'object', properties: { tests: FILES, but: FILES } } },
+  properties: { inProcess: { type: 'object', properties: { tests: { type: 'array', items: { type: 'string' } } } } },
 }
 
 export const strykerPlugins = [declareClassPlugin(PluginKind.TestRunner, NAME, InProcessRunner)]
