@@ -24,11 +24,16 @@ export function panelSide(sign: Sign, of: 'width' | 'height'): Fact<number> {
   const { panel } = sign
   const side = panel[of]
   if (!isKnown(side) || side.basis !== 'drawn') return side
-  const { rotation } = frameOf(sign)
+  const frame = frameOf(sign)
   const own = panel.turned?.rotation ?? 0
-  if (!isLevelWith(rotation, own)) return ACROSS
-  const isAcross = Math.round((rotation - own) / 90) % 2 !== 0
-  return isAcross ? panel[of === 'width' ? 'height' : 'width'] : side
+  if (!isLevelWith(frame.rotation, own)) return ACROSS
+  if (Math.round((frame.rotation - own) / 90) % 2 === 0) return side
+  const other = panel[of === 'width' ? 'height' : 'width']
+  if (!isKnown(other) || other.basis === 'drawn') return other
+  // What was described is the reader's other side, and has taken the place of what was drawn: the drawn edges tell this one.
+  const extent = extentOfPanel(panel, frame)
+  if (!extent) return ACROSS
+  return { ...side, value: of === 'width' ? extent.right - extent.left : extent.bottom - extent.top }
 }
 
 /** The panel's lower edge. */

@@ -55,6 +55,15 @@ describe('a side of the panel', () => {
     expect(side({ ...sign, panel: { ...sign.panel, width: declared(300) } }, 'width')).toBe(300)
     expect(side({ ...sign, panel: { ...sign.panel, width: missing() } }, 'width')).toBe('missing-fact')
   })
+
+  test('that a client gives is not the other one, where the sign is drawn lying on its side', () => {
+    const wide = { ...lying(90), panel: { ...lying(90).panel, width: declared(150) } }
+    expect([side(wide, 'width'), side(wide, 'height')]).toEqual([150, 260])
+    const high = { ...lying(270), panel: { ...lying(270).panel, height: declared(270) } }
+    expect([side(high, 'width'), side(high, 'height')]).toEqual([150, 270])
+    const unplaced = { ...wide, panel: { ...wide.panel, place: { element: 'panel' } } }
+    expect(side(unplaced, 'height')).toBe('unreadable')
+  })
 })
 
 describe('an edge of the panel', () => {
