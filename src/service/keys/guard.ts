@@ -37,6 +37,9 @@ declare module 'fastify' {
   }
 }
 
+/** What probes ask by the address of a container, which nobody can list beforehand; it says yes or no and nothing else. */
+const FOR_PROBES = ['/livez', '/readyz']
+
 /** The page on which people sign in; `to` is where they wanted to go. */
 export const SIGN_IN = '/sign-in'
 
@@ -56,7 +59,7 @@ export function installGuard(app: FastifyInstance, { settings, keeping, ring, co
   app.addHook('onRequest', async (request, reply) => {
     // An address that there is not tells nothing to anybody.
     if (request.is404) return
-    if (settings.hosts) demandHost(request, settings.hosts)
+    if (settings.hosts && !FOR_PROBES.includes(request.routeOptions.url ?? '')) demandHost(request, settings.hosts)
     const { access } = request.routeOptions.config
     if (!access) throw new Error(`It is not known who may call ${request.routeOptions.url}.`)
     const token = bearerOf(request)

@@ -52,6 +52,23 @@ describe('a service on this machine that asks for no keys', () => {
   })
 })
 
+describe('a service that is told its names', () => {
+  // The check of the image asks 127.0.0.1, probes of Kubernetes (httpGet) the address of the pod: neither is among the names that are said.
+  it('tells a probe all the same whether it lives and is ready', async () => {
+    const app = await runningService({ hosts: hostsOf({ ALLOWED_HOSTS: 'signs.example' }) })
+    try {
+      for (const host of ['127.0.0.1:8080', '192.0.2.7:8080'])
+        for (const path of ['/livez', '/readyz']) {
+          const answered = await request(app.server).get(path).set('host', host).expect(200)
+          expect(answered.body).toEqual({ status: 'ok' })
+        }
+      await request(app.server).get('/metrics').set('host', '127.0.0.1:8080').expect(421)
+    } finally {
+      await app.close()
+    }
+  })
+})
+
 describe('the names', () => {
   it('are those of the machine, where it listens on loopback and asks for no keys', () => {
     for (const HOST of ['127.0.0.1', '::1', 'localhost'])
