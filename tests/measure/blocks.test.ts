@@ -1,29 +1,9 @@
 import { describe, expect, test } from 'vitest'
 import { failing, judgementOf } from '../judge/verdicts.js'
-import { PUMP_ROOM, signOf } from './signs.js'
+import { dots, sign, text } from './several.js'
 
 /** Signs with several texts and several blocks of braille. Words, places and sizes are invented. */
 
-type Json = Record<string, unknown>
-const one = (from: string): Json => {
-  const [{ ...first }] = PUMP_ROOM[from] as Json[]
-  for (const key of ['lines', 'baselineSpacing', 'lineSpacing']) delete first[key]
-  return first
-}
-const text = (words: string, x: number, y: number, more: Json = {}) => ({
-  ...one('lettering'),
-  text: words,
-  baseline: { x, y },
-  ...more,
-})
-const dots = (words: string, x: number, y: number, more: Json = {}) => ({
-  ...one('braille'),
-  text: words,
-  origin: { x, y },
-  ...more,
-})
-const sign = (lettering: Json[], braille: Json[], more: Json = {}) =>
-  signOf(PUMP_ROOM, { 'panel.width': 400, 'panel.height': 220, lettering, braille, ...more })
 const verdicts = (given: ReturnType<typeof sign>, ...rows: string[]) =>
   rows.map((row) => judgementOf(given, row).verdict)
 
@@ -87,7 +67,7 @@ describe('the order of reading', () => {
         text('ROOM', 99, 70, { characterHeight: 16 }),
       ]
       return sign(
-        order.map((i) => all[i] as Json),
+        order.map((i) => all[i] ?? {}),
         [dots('204 reading room', 20, 90)],
       )
     }
