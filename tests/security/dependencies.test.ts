@@ -9,10 +9,14 @@ interface Locked {
   resolved?: string
   hasInstallScript?: boolean
   link?: boolean
+  engines?: { node?: string }
 }
 const json = (file: string): unknown => JSON.parse(readFileSync(new URL(`../../${file}`, import.meta.url), 'utf8'))
 const lock = json('package-lock.json') as { lockfileVersion: number; packages: Record<string, Locked> }
-const { dependencies } = json('package.json') as { dependencies: Record<string, string> }
+const { dependencies, engines } = json('package.json') as {
+  dependencies: Record<string, string>
+  engines: { node: string }
+}
 const locked = Object.entries(lock.packages).filter(([path]) => path !== '')
 
 describe('every package', () => {
@@ -38,5 +42,18 @@ describe('every package', () => {
   it('runs nothing when it is installed, but for the embedded database', () => {
     const scripts = locked.filter(([, { hasInstallScript }]) => hasInstallScript).map(([path]) => path)
     expect(scripts).toEqual(['node_modules/better-sqlite3'])
+  })
+
+  // What each package says of itself; a package that names no release of 20 is not held here but by the tests, which run on 20.
+  it('runs on the oldest Node 20 that is promised', () => {
+    const promised = Number(/^>=20\.(\d+)$/u.exec(engines.node)?.[1])
+    const asked = locked.flatMap(([path, { engines: own }]) => {
+      const minor = /(?:\^|>=)\s*20\.(\d+)/u.exec(own?.node ?? '')?.[1]
+      return minor === undefined ? [] : [{ path, minor: Number(minor) }]
+    })
+    expect(asked.length).toBeGreaterThan(0)
+    expect(asked.filter(({ minor }) => !(minor <= promised))).toEqual([])
+    const readme = readFileSync(new URL('../../README.md', import.meta.url), 'utf8')
+    expect(readme).toContain(`Node 20.${promised} or newer`)
   })
 })
