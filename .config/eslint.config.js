@@ -3,7 +3,7 @@ import js from '@eslint/js'
 import tseslint from 'typescript-eslint'
 
 export default tseslint.config(
-  { ignores: ['dist/', 'coverage/', 'node_modules/'] },
+  { ignores: ['dist/', 'coverage/', 'node_modules/', '.mutation/'] },
   js.configs.recommended,
   {
     files: ['src/**/*.ts', 'tests/**/*.ts'],
