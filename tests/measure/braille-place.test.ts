@@ -42,6 +42,19 @@ describe('the gap below the text', () => {
     const other = at({ lettering: [one('PUMP', 30), one('ROOM', 90)], braille: [dots('hall', 45), dots('shed', 110)] })
     expect(reasonsOf(other, 'braille.textGap')).toEqual(['needs-judgement', 'needs-judgement'])
   })
+
+  // the words only tell texts apart where there are several texts and several blocks
+  test('is told of a wrong wording too where it can only be the one text or the one block', () => {
+    const [block] = PUMP_ROOM.braille as Record<string, unknown>[]
+    const hall = { ...block, lines: undefined, text: 'hall' }
+    const oneText = at({ braille: [hall, { ...hall, text: 'shed', origin: { x: 20, y: 120 } }] })
+    expect(reasonsOf(oneText, 'braille.textGap')).toEqual([])
+    expect(valuesOf(oneText, 'braille.textGap')[0]).toBeCloseTo(95 - 1.55 / 2 - 70, 9)
+    const [set] = PUMP_ROOM.lettering as Record<string, unknown>[]
+    const one = (text: string, y: number) => ({ ...set, text, lines: [text], baseline: { x: 20, y } })
+    const oneBlock = at({ lettering: [one('PUMP', 30), one('ROOM', 80)], braille: [hall] })
+    expect(valuesOf(oneBlock, 'braille.textGap')[0]).toBeCloseTo(95 - 1.55 / 2 - 80, 9)
+  })
 })
 
 describe('the way to the edges of the panel', () => {

@@ -1,6 +1,9 @@
 import { describe, expect, test } from 'vitest'
-import { PUMP_ROOM, signOf } from './signs.js'
-import { measured, reasonsOf, valuesOf } from './values.js'
+import { TranslationError } from '../../src/braille/translator.js'
+import { measurer } from '../../src/measure/measurer.js'
+import { dots, sign as several, text } from './several.js'
+import { PUMP_ROOM, signOf, translator } from './signs.js'
+import { measured, RAISED, reasonsOf, valuesOf } from './values.js'
 
 const sign = (print: string, cells: string) =>
   signOf(PUMP_ROOM, {
@@ -44,6 +47,65 @@ describe('capitals of the print in the cells', () => {
     expect(reasonsOf(signOf(PUMP_ROOM, { 'braille.0.lines': undefined }), 'braille.capitalsKept')).toEqual([
       'missing-fact',
     ])
+  })
+})
+
+describe('what is said of the capitals', () => {
+  const QUANTITY = 'braille.capitalsKept'
+  const remarkOn = (print: string, cells: string) => measured(sign(print, cells), QUANTITY).observations[0]?.remark
+
+  test('names the words without a sign, and no others', () => {
+    expect(remarkOn('Pump Room', `⠠${PUMP}⠀${ROOM}`)).toMatch(/“Room”.*lacks/u)
+    expect(remarkOn('Pump Room', `⠠${PUMP}⠀${ROOM}`)).not.toContain('Pump')
+    expect(remarkOn('Pump Room', `⠠${PUMP}⠀⠠${ROOM}`)).toContain('Every word')
+  })
+
+  test('is of a text with blanks around it what it is of the text', () => {
+    const given = sign('Pump Room', `⠠${PUMP}⠀⠠${ROOM}`)
+    const spaced = { value: ' Pump Room ', basis: 'declared' as const }
+    const lettering = given.lettering.map((one) => ({ ...one, text: spaced }))
+    expect(valuesOf({ ...given, lettering }, QUANTITY)).toEqual([true])
+  })
+
+  test('is nothing where words are misspelt, though as many, and where the block stands is told', () => {
+    const misspelt = sign('Pump Room', `⠠⠏⠥⠍⠀⠠${ROOM}`)
+    const { observations, gaps } = measured(misspelt, QUANTITY)
+    expect(observations).toEqual([])
+    expect(gaps).toMatchObject([{ reason: 'needs-judgement', places: misspelt.braille.map(({ place }) => place) }])
+    expect(gaps[0]?.why).toContain('do not say')
+  })
+
+  test('is nothing where there is no braille or nothing that is raised', () => {
+    expect(measured(signOf(PUMP_ROOM, { braille: [] }), QUANTITY)).toMatchObject({
+      gaps: [],
+      nothing: expect.stringContaining('no braille') as string,
+    })
+    expect(measured(signOf(PUMP_ROOM, { lettering: [] }), QUANTITY)).toMatchObject({
+      gaps: [],
+      nothing: expect.stringContaining('no raised') as string,
+    })
+  })
+
+  test('is for a person where the text cannot be translated, and why is told', () => {
+    const failing = {
+      ...translator,
+      toCells: () => {
+        throw new TranslationError('no braille for this')
+      },
+    }
+    const { gaps } = measurer(sign('Pump Room', `⠠${PUMP}⠀⠠${ROOM}`), failing)(QUANTITY, RAISED)
+    expect(gaps).toMatchObject([{ reason: 'needs-judgement', why: 'no braille for this' }])
+  })
+
+  test('is for a person where there are too many texts to tell which block says which', () => {
+    const names = Array.from({ length: 13 }, (_, i) => `Room ${i + 1}`)
+    const blocks = [...names].reverse().map((name, i) => dots(name.toLowerCase(), 20, 10 + 15 * i))
+    const many = several(
+      names.map((name, i) => text(name, 220, 30 * i)),
+      blocks,
+    )
+    expect(reasonsOf(many, QUANTITY)).toEqual(['needs-judgement'])
+    expect(measured(many, QUANTITY).gaps[0]?.why).toContain('do not say')
   })
 })
 

@@ -63,6 +63,25 @@ describe('the radius from readings', () => {
     expect(observation?.atLeast).toBeUndefined()
   })
 
+  // by hand, r = (d²/4 + h²) / 2h for d = 1.6: 0.89 at 0.5, 1 / 1.2 at 0.6, 1.45 / 1.8 at 0.9, 0.82 at 1.0; all on one side of 0.8
+  test.each([
+    [0.5, 0.6, 1 / 1.2, 0.89],
+    [0.9, 1, 1.45 / 1.8, 0.82],
+  ])('heights from %d to %d never reach the half sphere', (from, to, least, most) => {
+    const sign = dots(1.6, 0.6, { measured: [read('dotHeight', [from, to])] })
+    const { observations, gaps } = measured(sign, QUANTITY)
+    expect(observations[0]?.min).toBeCloseTo(least, 9)
+    expect(observations[0]?.max).toBeCloseTo(most, 9)
+    expect(gaps).toEqual([])
+  })
+
+  test('a base and a height that are given as one number each have neither extremes nor an uncertainty', () => {
+    const { observations, gaps } = measured(dots(1.6, 0.6), QUANTITY)
+    expect(observations).toHaveLength(1)
+    for (const key of ['min', 'max', 'uncertainty', 'atLeast']) expect(observations[0]).not.toHaveProperty(key)
+    expect(gaps).toEqual([])
+  })
+
   test('where both vary, a radius outside shows nothing: bases and heights are of unlike dots', () => {
     const sign = dots(1.5, 0.7, {
       measured: [read('dotHeight', [0.6, 0.9]), read('dotBaseDiameter', [1.5, 1.6])],
