@@ -142,5 +142,6 @@ function drawPoints(pen: Pen, text: string, closed: boolean): Outline {
   for (let i = 0; i + 1 < numbers.length; i += 2) points.push(point(numbers[i], numbers[i + 1]))
   if (points.length > 0) drawLines(pen, points, closed)
   const broken = !complete || numbers.length % 2 === 1
-  return { ...pen.finish(), fault: broken ? 'Its list of points breaks off at an error.' : undefined }
+  const outline = pen.finish()
+  return broken ? { ...outline, fault: outline.fault ?? 'Its list of points breaks off at an error.' } : outline
 }

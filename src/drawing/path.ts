@@ -10,7 +10,8 @@ import { Pen, type Outline } from './pen.js'
 export function outlineOfPath(data: string, matrix: Matrix): Outline {
   const pen = new Pen(matrix)
   const broken = !readPathData(data, new PenOfPath(pen)) && data.trim() !== 'none'
-  return { ...pen.finish(), fault: broken ? 'The path data break off at an error.' : undefined }
+  const outline = pen.finish()
+  return broken ? { ...outline, fault: outline.fault ?? 'The path data break off at an error.' } : outline
 }
 
 /** Draws with a pen, and knows where it stands in the path's own coordinates. */

@@ -70,6 +70,7 @@ export class Pen {
   }
 
   finish(): Outline {
+    if (!this.contours.every(isSomewhere)) return { contours: [], fault: 'It has coordinates that no number can hold.' }
     return { contours: this.contours, ellipse: this.fullEllipse() }
   }
 
@@ -100,3 +101,12 @@ export class Pen {
     return { ...first.frame, e: mean('e'), f: mean('f') }
   }
 }
+
+/** Numbers of any size can be written; what comes of them in millimetres may be none. */
+const isSomewhere = ({ start, segments }: Contour): boolean =>
+  isThere(start) &&
+  segments.every(
+    (segment) => isThere(segment.to) && (segment.kind === 'line' || (isThere(segment.c1) && isThere(segment.c2))),
+  )
+
+const isThere = ({ x, y }: Point): boolean => Number.isFinite(x) && Number.isFinite(y)
