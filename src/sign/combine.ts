@@ -5,6 +5,7 @@ import { combineBraille } from './combine-braille.js'
 import { combineLettering } from './combine-lettering.js'
 import { Merge, mergePlace, moveBox } from './merge.js'
 import type { Assumption, Border, Pictogram, Sign } from './sign.js'
+import { isDrawnTurned, withoutPlaces } from './turned-places.js'
 
 /**
  * One sign from a drawing and a description of it: the description adds what a drawing cannot hold and wins where both say
@@ -18,9 +19,10 @@ export function combine(drawn?: Sign, described?: Sign): Sign {
   return withAssumedParts(combineBoth(drawn, described))
 }
 
-function combineBoth(drawn: Sign, described: Sign): Sign {
+function combineBoth(drawn: Sign, said: Sign): Sign {
   const merge = new Merge()
   const corner = { x: drawn.panel.place.box?.x ?? 0, y: drawn.panel.place.box?.y ?? 0 }
+  const described = isDrawnTurned(drawn) ? withoutPlaces(said, drawn, corner) : said
   return {
     ...((described.mark ?? drawn.mark) !== undefined && { mark: described.mark ?? drawn.mark }),
     use: described.use,
@@ -40,7 +42,7 @@ function combineBoth(drawn: Sign, described: Sign): Sign {
     ...((described.properNames ?? drawn.properNames) && { properNames: described.properNames ?? drawn.properNames }),
     installation: described.installation,
     measured: described.measured,
-    unread: drawn.unread,
+    unread: [...drawn.unread, ...described.unread],
     assumptions: [...drawn.assumptions, ...stillAssumed(described, drawn), ...merge.conflicts],
     ignored: drawn.ignored,
   }
