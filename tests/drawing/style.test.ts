@@ -89,9 +89,7 @@ describe('what is declared', () => {
     expect(refusalOf(page(`<style>/*${'a'.repeat(LIMITS.styleSheetLength)}*/</style>`)).type).toBe('too-complex')
     expect(refusalOf(page(`<style>${'@media all{'.repeat(20_000)}</style>`)).type).toBe('too-complex')
     const slow = `<style>${'g~g:nth-last-child(2n+1)~g:not(:empty)~g{fill:red}'.repeat(40)}</style>${'<g/>'.repeat(4000)}`
-    const started = performance.now()
     expect(refusalOf(page(slow)).type).toBe('too-complex')
-    expect(performance.now() - started).toBeLessThan(8000)
   })
 })
 

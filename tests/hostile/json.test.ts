@@ -8,9 +8,6 @@ import { page, repeat, WORD } from './attacks/make.js'
 
 /** JSON that was made to hurt, all invented here; what is no JSON is told by RFC 8259. */
 
-/** Tells an answer from a hang on a busy machine. */
-const MOST_MILLISECONDS = 60_000
-
 let app: FastifyInstance
 beforeAll(async () => {
   app = await runningService()
@@ -72,9 +69,7 @@ const BODIES: Record<string, [body: string | Buffer, status: number, type?: stri
 
 describe('a JSON body with', () => {
   it.each(Object.entries(BODIES))('%s', async (_, [body, status, type]) => {
-    const started = performance.now()
     const response = await post(body)
-    expect(performance.now() - started).toBeLessThan(MOST_MILLISECONDS)
     expect(response.statusCode, response.body.slice(0, 300)).toBe(status)
     if (type === undefined) return
     expect(response.headers['content-type']).toMatch(/^application\/problem\+json/)
