@@ -43,9 +43,9 @@ const OWN_NAMES = ['127.0.0.1', '[::1]', 'localhost']
 const Hosts = z.string().transform((said, context) =>
   said.split(',').map((written) => {
     const name = written.trim() === ANY_HOST ? ANY_HOST : hostName(written.trim())
-    if (name !== undefined) return name
+    if (name !== undefined && (name === ANY_HOST || !name.includes(ANY_HOST))) return name
     context.addIssue(
-      `“${written.trim()}” is no name of a host. Separate names by commas: signs.example,localhost; * is any.`,
+      `“${written.trim()}” is no name of a host. Separate names by commas: signs.example,localhost; * alone is any.`,
     )
     return z.NEVER
   }),

@@ -106,7 +106,14 @@ describe('the names', () => {
   })
 
   it('must be names of hosts, or the service does not start', () => {
-    for (const ALLOWED_HOSTS of ['https://signs.example', 'signs.example/x', 'a b', 'localhost,', 'me@signs.example'])
+    for (const ALLOWED_HOSTS of [
+      'https://signs.example',
+      'signs.example/x',
+      'a b',
+      'localhost,',
+      'me@signs.example',
+      '*.signs.example',
+    ])
       expect(readEnvironment({ ALLOWED_HOSTS }), ALLOWED_HOSTS).toMatchObject({
         refused: [expect.stringContaining('ALLOWED_HOSTS')],
       })
