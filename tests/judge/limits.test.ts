@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest'
 import { resolve, resolveByDistance } from '../../src/judge/limits.js'
 import type { Observation } from '../../src/measure/measurement.js'
 import type { Limit } from '../../src/standards/standard.js'
+import { FIRST_ROWS } from './table-703-5-5.js'
 
 /** From what a standard prints to what is compared. One inch is 25.4 mm exactly (international yard and pound agreement of 1959). */
 const INCH = 25.4
@@ -132,32 +133,9 @@ describe('a printed limit', () => {
 })
 
 describe('a table by the distance of the reader', () => {
-  /**
-   * 2010 ADA Standards, table 703.5.5: up to 70 inches (1780 mm) above the floor, 5/8 inch (16 mm) from less than 72 inches (1830 mm)
-   * and 1/8 inch (3.2 mm) per foot (305 mm) more; up to 120 inches (3050 mm) 2 inches (51 mm) from 180 inches (4570 mm).
-   */
-  const perStep = { in: 1 / 8, mm: 3.2 }
-  const step = { in: 12, mm: 305 }
   const limit: Extract<Limit, { kind: 'by-viewing-distance' }> = {
     kind: 'by-viewing-distance',
-    bands: [
-      {
-        baselineAbove: { in: 40, mm: 1015 },
-        baselineTo: { in: 70, mm: 1780 },
-        from: { in: 72, mm: 1830 },
-        base: { in: 5 / 8, mm: 16 },
-        perStep,
-        step,
-      },
-      {
-        baselineAbove: { in: 70, mm: 1780 },
-        baselineTo: { in: 120, mm: 3050 },
-        from: { in: 180, mm: 4570 },
-        base: { in: 2, mm: 51 },
-        perStep,
-        step,
-      },
-    ],
+    bands: FIRST_ROWS,
     printed: 'table',
   }
   const at = (context: Observation['context']) =>

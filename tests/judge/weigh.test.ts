@@ -3,6 +3,7 @@ import type { JudgeOptions } from '../../src/judge/types.js'
 import { weigh } from '../../src/judge/weigh.js'
 import type { Gap, Observation } from '../../src/measure/measurement.js'
 import type { Limit } from '../../src/standards/standard.js'
+import { FIRST_ROWS } from './table-703-5-5.js'
 
 /**
  * Observations against one limit. The limits are those of the clauses named beside the tests, the values beside them are invented.
@@ -220,28 +221,9 @@ describe('a height by the distance of the reader', () => {
   })
 
   // 2010 ADA Standards, table 703.5.5, its first two rows
-  const step = { in: 12, mm: 305 }
-  const perStep = { in: 1 / 8, mm: 3.2 }
   const TABLE: Limit = {
     kind: 'by-viewing-distance',
-    bands: [
-      {
-        baselineAbove: { in: 40, mm: 1015 },
-        baselineTo: { in: 70, mm: 1780 },
-        from: { in: 72, mm: 1830 },
-        base: { in: 5 / 8, mm: 16 },
-        perStep,
-        step,
-      },
-      {
-        baselineAbove: { in: 70, mm: 1780 },
-        baselineTo: { in: 120, mm: 3050 },
-        from: { in: 180, mm: 4570 },
-        base: { in: 2, mm: 51 },
-        perStep,
-        step,
-      },
-    ],
+    bands: FIRST_ROWS,
     printed: '',
   }
 

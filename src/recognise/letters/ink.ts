@@ -1,5 +1,5 @@
 import type { Box } from '../../geometry/box.js'
-import type { Loop } from '../../geometry/loop.js'
+import { boxOfLoops, type Loop } from '../../geometry/loop.js'
 import type { Matrix } from '../../geometry/matrix.js'
 
 /**
@@ -25,20 +25,7 @@ export type Spans = number[]
 export const contoursOf = ({ layers }: Ink): Loop[] => layers.flatMap((l) => l.contours)
 
 /** The smallest box round all corners; undefined for none. */
-export function boxOfInk({ layers }: Ink): Box | undefined {
-  let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity]
-  for (const { contours } of layers)
-    for (const contour of contours)
-      for (let i = 0; i < contour.length; i += 2) {
-        const x = contour[i]
-        const y = contour[i + 1]
-        if (x < left) left = x
-        if (x > right) right = x
-        if (y < top) top = y
-        if (y > bottom) bottom = y
-      }
-  return left <= right ? { x: left, y: top, width: right - left, height: bottom - top } : undefined
-}
+export const boxOfInk = (ink: Ink): Box | undefined => boxOfLoops(contoursOf(ink))
 
 /** The ink as seen in other coordinates. */
 export function mapInk(ink: Ink, { a, b, c, d, e, f }: Matrix): Ink {
