@@ -9,7 +9,7 @@ export const PROFILES = ['steady', 'burst', 'mixed', 'soak']
 
 const HEAD = `# How fast a check is
 
-Written by \`npm run bench\`. Every figure in a table is a ratio of two things that were timed in turns in one run, by the time of the processor they
+Written by \`npm run bench\`, or by \`npm run bench -- --only\` some sections, whose figures are then replaced. Every figure in a table is a ratio of two things that were timed in turns in one run, by the time of the processor they
 took: the median, and what the middle half of the rounds lies between. Times of a machine stand here only under *Start and rest* and *Under
 load*, where the goals are such times. \`npm run bench -- --quick\`, which \`.ci/run\` calls, holds some of the ratios against those in
 \`tests/bench/guards.json\` and fails where one is twice as bad.`
@@ -25,15 +25,23 @@ const number = (value) => (value >= 10 ? value.toFixed(1) : value.toFixed(2))
 const machine = () =>
   `A machine with ${availableParallelism()} processor cores (${process.arch}), Node ${process.version}.`
 
-/** What the page says of load, which is measured by itself. */
-function underLoadNow() {
-  const text = readFileSync(PAGE, 'utf8')
-  const at = text.indexOf(UNDER_LOAD)
-  return at < 0 ? '' : `\n${text.slice(at)}`
-}
+/** The page as it is: each part from its heading on. */
+const partsNow = () => readFileSync(PAGE, 'utf8').split(/^(?=## )/mu)
 
-/** Writes what a whole run of the bench found, and leaves what is said of load. */
-export const writePerformance = (results) => writeFileSync(PAGE, performancePage(results) + underLoadNow())
+/** Puts what was found of some sections, or of all, in the place of what the page said of them. */
+export function writePerformance(results) {
+  const [, ...parts] = partsNow()
+  const made = new Map(results.map((section) => [headingOf(section), partOf(section)]))
+  const kept = parts.map((part) => {
+    const heading = part.slice(0, part.indexOf('\n'))
+    const now = made.get(heading) ?? part
+    made.delete(heading)
+    return now.trimEnd()
+  })
+  const load = kept.findIndex((part) => part.startsWith(UNDER_LOAD))
+  kept.splice(load < 0 ? kept.length : load, 0, ...made.values())
+  writeFileSync(PAGE, `${[HEAD, machine(), ...kept].join('\n\n')}\n`)
+}
 
 /**
  * Puts what was found of some profiles in the place of what the page said of them.
@@ -53,13 +61,15 @@ export function writeUnderLoad(results) {
   writeFileSync(PAGE, `${before}\n${UNDER_LOAD}\n\n${LOAD}\n\n${machine()}\n\n${table}\n`)
 }
 
-/** @param results of each section: its title, what is said of it, its rows, and what else was found */
-function performancePage(results) {
-  const sections = results.map(({ title, text, rows, facts = [] }) => {
-    const said = facts.map((fact) => `- ${fact}`).join('\n')
-    return [`## ${title}`, text, said, rows.length > 0 ? tableOf(rows) : ''].filter((part) => part !== '').join('\n\n')
-  })
-  return `${[HEAD, machine(), ...sections].join('\n\n')}\n`
+const headingOf = ({ title }) => `## ${title}`
+
+/** A section: its title, what is said of it, its rows, and what else was found. */
+function partOf(section) {
+  const { text, rows, facts = [] } = section
+  const said = facts.map((fact) => `- ${fact}`).join('\n')
+  return [headingOf(section), text, said, rows.length > 0 ? tableOf(rows) : '']
+    .filter((part) => part !== '')
+    .join('\n\n')
 }
 
 function tableOf(rows) {

@@ -1,5 +1,5 @@
 // npm run bench [-- --quick] [-- --only SECTION,…] [-- --stages] [-- --load PROFILE]: how fast it all is, as ratios against peers in this
-// same run. Prints a table and writes docs/performance.md. With --only: those sections of it (sections.mjs), and no page. With --quick:
+// same run. Prints a table and writes docs/performance.md. With --only: those sections of it (sections.mjs), which are replaced on the page. With --quick:
 // fewer rounds of what is guarded, no page, and an exit status that says whether a ratio is far from the one in guards.json; with
 // --keep as well: what was found becomes what is guarded. With --stages: where the time of a check goes. With --load: how the service
 // is under load (load.mjs).
@@ -59,4 +59,4 @@ if (quick) {
   const { lines, isHeld } = guardLines(rows)
   console.log(lines.join('\n'))
   process.exitCode = isHeld ? 0 : 1
-} else if (said('--only') === undefined) writePerformance(results)
+} else writePerformance(results)
