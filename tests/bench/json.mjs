@@ -8,8 +8,8 @@ import { fileURLToPath } from 'node:url'
 import { ratioOf, row, spreadOf } from './measure.mjs'
 
 const TEXT = `A description is checked over HTTP. *The empty route* reads and validates the same body by the same schema and answers nothing; the route
-*with an answer of the same length* sends as many bytes as the report has, which are there already. Every description differs from all others,
-so that no answer could be one that was kept. Turns of all three follow one another; what is compared is how many requests a second of the
+*with an answer of the same length* sends as many bytes as the report has, which are there already. Every description differs from all others by its
+mark, so that no answer could be one that was kept; texts and sizes are alike, as in one shop, so that their translations are. New texts cost more. Turns of all three follow one another; what is compared is how many requests a second of the
 processor is enough for, the server's own, and the server's and the client's together, which is what a round trip takes.`
 
 const example = JSON.parse(readFileSync(new URL('./sign.json', import.meta.url), 'utf8'))
